@@ -1,0 +1,179 @@
+import type { Basis } from "./basis.js";
+import { assumptionsOf, callable, type Callable, givenLines } from "./calculation.js";
+import type { Entries, Inputs, ReadInputs } from "./definition.js";
+import { deepFrozen } from "./frozen.js";
+import { InputError, type Path, type Problem, problem, problemAt, type Trouble } from "./problems.js";
+import { fieldsOf, readEntries } from "./read-entries.js";
+import type { Line, Solution } from "./solution.js";
+import type { StandardSchema } from "./standard-schema.js";
+
+/** What a composed function works with while it runs. */
+export interface Work {
+  /**
+   * Runs a calculation and keeps its solution as a part; a problem in it ends the run.
+   *
+   * @param at - where its inputs come from in ours, so that a problem names the right place
+   */
+  readonly part: <Input, A>(of: Callable<Input, A>, input: Input, at?: Path) => Solution<A>;
+  /** Like `part`, but gives nothing where there is a problem and lets the run go on, so that all problems come together. */
+  readonly attempt: <Input, A>(of: Callable<Input, A>, input: Input, at?: Path) => Solution<A> | undefined;
+  /** Says that something was assumed. */
+  readonly assume: (text: string) => void;
+  /** Says what to beware of. */
+  readonly caution: (text: string) => void;
+  /** Names what the result stands on. */
+  readonly stand: (on: Basis) => void;
+  /** Adds a problem; the run ends in one error with all of them. */
+  readonly problem: (trouble: Trouble) => void;
+  /** Adds a problem and ends the run. */
+  readonly refuse: (trouble: Trouble) => never;
+}
+
+interface ComposedOf<Read, A> {
+  /** Topic and name: `"boards.layout"`. */
+  readonly id: string;
+  readonly title: string;
+  readonly cautions?: readonly string[];
+  readonly run: (given: Read, work: Work) => A;
+}
+
+/** Flat input: the same rows as a calculation's `given`, with choices besides. */
+interface FromEntries<G extends Entries, A> extends ComposedOf<ReadInputs<G>, A> {
+  readonly given: G;
+}
+
+/** Nested input, read by a schema; a zod schema is one. */
+interface FromSchema<I, O, A> extends ComposedOf<O, A> {
+  readonly reads: StandardSchema<I, O>;
+}
+
+/** A composed function: plain TypeScript that runs calculations; called like one. */
+export type Composed<Input, A> = Callable<Input, A>;
+
+/**
+ * Makes a function that runs calculations: it picks between them, lays out, or walks a record.
+ *
+ * @param definition - its id, title, what it is given (`given`: flat rows) or reads (`reads`: a schema), and `run`
+ * @returns a function that gives the answers, with `.solve`, `.try` and the Standard Schema interface
+ * @example
+ * ```ts
+ * const floorOrRoof = composed({
+ *   id: "demo.floor-or-roof",
+ *   title: "Area of a floor or of a roof",
+ *   given: { side: { is: "length", unit: "ft", symbol: "s", says: "side of the square" }, of: { oneOf: ["floor", "roof"], says: "which" } },
+ *   run: ({ side, of }) => ({ of, side }),
+ * });
+ * floorOrRoof({ side: "10 ft", of: "floor" }).of; // "floor"
+ * ```
+ */
+export function composed<const G extends Entries, A>(definition: FromEntries<G, A>): Composed<Inputs<G>, A>;
+export function composed<I, O, A>(definition: FromSchema<I, O, A>): Composed<I, A>;
+export function composed<A>(definition: ComposedOf<never, A> & ({ readonly given: Entries } | { readonly reads: StandardSchema })): unknown {
+  let read: ((input: unknown, problems: Problem[]) => Opened) | undefined;
+  const solve = (input: unknown): Solution<A> => {
+    const problems: Problem[] = [];
+    read ??= "given" in definition ? fromEntries(definition.given) : fromSchema(definition.reads);
+    const opened = read(input, problems);
+    if (problems.length > 0) throw new InputError(definition.id, problems);
+    return runComposed(definition, opened, problems);
+  };
+  return callable(definition, (input) => solve(input).answers, solve, "given" in definition ? { given: definition.given } : { reads: definition.reads });
+}
+
+/** The input read, with the lines and assumptions that tell of it. */
+interface Opened {
+  readonly value: unknown;
+  readonly given: readonly Line[];
+  readonly assumptions: readonly string[];
+}
+
+function fromEntries(entries: Entries): (input: unknown, problems: Problem[]) => Opened {
+  const fields = fieldsOf(deepFrozen(entries));
+  return (input, problems) => {
+    const found = readEntries(fields, input, problems);
+    const value = Object.fromEntries(fields.all.map(({ name }, index) => [name, found.read[index]?.value]));
+    return { value, given: givenLines(fields, found), assumptions: assumptionsOf(fields, found) };
+  };
+}
+
+function fromSchema(schema: StandardSchema): (input: unknown, problems: Problem[]) => Opened {
+  return (input, problems) => {
+    const result = schema["~standard"].validate(input);
+    if (result instanceof Promise) throw new Error("a schema that reads in its own time cannot be used here");
+    if (result.issues === undefined) return { value: result.value, given: [], assumptions: [] };
+    for (const issue of result.issues) {
+      const path = (issue.path ?? []).map((part) => (typeof part === "object" ? part.key : part)).map((key) => (typeof key === "number" ? key : String(key)));
+      problems.push(isProblem(issue) ? issue.params.problem : problem({ code: "refused", path, given: "", wanted: issue.message }));
+    }
+    return { value: undefined, given: [], assumptions: [] };
+  };
+}
+
+/** An issue that carries one of our problems: the reader of quantities puts it there. */
+function isProblem(issue: object): issue is { readonly params: { readonly problem: Problem } } {
+  return "params" in issue && typeof issue.params === "object" && issue.params !== null && "problem" in issue.params;
+}
+
+/** Ends a run whose problems have been noted. */
+class Ended extends Error {}
+
+function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, problems: Problem[]): Solution<A> {
+  const parts: Solution[] = [];
+  const assumptions = new Set(opened.assumptions);
+  const cautions = new Set(definition.cautions);
+  const bases = new Set<Basis>(opened.given.flatMap(({ assumed, basis }) => (assumed && basis !== undefined ? [basis] : [])));
+  const attempt: Work["attempt"] = (of, input, at = []) => {
+    try {
+      const solution = of.solve(input);
+      parts.push(solution);
+      for (const text of solution.assumptions) assumptions.add(text);
+      for (const text of solution.cautions) cautions.add(text);
+      for (const basis of solution.bases) bases.add(basis);
+      return solution;
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      problems.push(...error.problems.map((one) => problemAt(at, one)));
+      return undefined;
+    }
+  };
+  const end = (): never => {
+    throw new Ended();
+  };
+  const work: Work = {
+    attempt,
+    part: (of, input, at) => attempt(of, input, at) ?? end(),
+    assume: (text) => void assumptions.add(text),
+    caution: (text) => void cautions.add(text),
+    stand: (on) => void bases.add(on),
+    problem: (trouble) => void problems.push(problem(trouble)),
+    refuse(trouble) {
+      problems.push(problem(trouble));
+      return end();
+    },
+  };
+  const answers = endedOr(() => definition.run(opened.value as never, work));
+  if (problems.length > 0 || answers === undefined) throw new InputError(definition.id, problems);
+  const [given, lists] = [opened.given, [assumptions, cautions].map((texts) => Object.freeze([...texts]))];
+  const [assumed = [], beware = []] = lists;
+  return Object.freeze({
+    id: definition.id,
+    title: definition.title,
+    given,
+    constants: Object.freeze([]),
+    steps: Object.freeze([]),
+    answers: deepFrozen(answers.value),
+    parts: Object.freeze(parts),
+    assumptions: assumed,
+    cautions: beware,
+    bases: deepFrozen([...bases]),
+  });
+}
+
+function endedOr<A>(run: () => A): { readonly value: A } | undefined {
+  try {
+    return { value: run() };
+  } catch (error) {
+    if (error instanceof Ended) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,199 @@
+import { deepFrozen } from "./frozen.js";
+
+/** The functions a formula may call. `ln` and `log10`, never `log`. */
+export const functionNames = ["min", "max", "ceil", "floor", "round", "sqrt", "ln", "log10", "exp", "sin", "asin"] as const;
+
+/** The name of a function that a formula may call. */
+export type FunctionName = (typeof functionNames)[number];
+
+/** A formula as a tree. The grammar is closed: numbers, names, `+ - * / ^`, brackets, `pi` and the functions above. */
+export type Formula =
+  | { readonly kind: "number"; readonly digits: string }
+  | { readonly kind: "pi" }
+  | { readonly kind: "name"; readonly name: string }
+  | { readonly kind: "negate"; readonly of: Formula }
+  | { readonly kind: "sum"; readonly operator: "+" | "-"; readonly left: Formula; readonly right: Formula }
+  | { readonly kind: "product"; readonly operator: "*" | "/"; readonly left: Formula; readonly right: Formula }
+  | { readonly kind: "power"; readonly base: Formula; readonly exponent: string }
+  | { readonly kind: "call"; readonly function: FunctionName; readonly of: readonly Formula[] };
+
+/** A formula that cannot be read; the message names the place. */
+export class FormulaError extends Error {}
+
+const token = /\s*(?:(\d+(?:\.\d+)?)|([A-Za-z][A-Za-z0-9]*)|([-+*/^(),]))/y;
+
+/**
+ * Reads a formula's text into its tree.
+ *
+ * @throws FormulaError where the text is no formula of this grammar
+ * @example
+ * ```ts
+ * parseFormula("area * depth").kind; // "product"
+ * ```
+ */
+export function parseFormula(text: string): Formula {
+  const tokens = tokensOf(text);
+  let next = 0;
+  const fail = (wanted: string): never => {
+    throw new FormulaError(`"${text}": expected ${wanted} at ${tokens[next] === undefined ? "the end" : `"${tokens[next] ?? ""}"`}`);
+  };
+  const take = (wanted: string): void => {
+    if (tokens[next] === wanted) next += 1;
+    else fail(`"${wanted}"`);
+  };
+
+  function sum(): Formula {
+    let left = product();
+    for (let operator = tokens[next]; operator === "+" || operator === "-"; operator = tokens[next]) {
+      next += 1;
+      left = { kind: "sum", operator, left, right: product() };
+    }
+    return left;
+  }
+  function product(): Formula {
+    let left = signed();
+    for (let operator = tokens[next]; operator === "*" || operator === "/"; operator = tokens[next]) {
+      next += 1;
+      left = { kind: "product", operator, left, right: signed() };
+    }
+    return left;
+  }
+  function signed(): Formula {
+    if (tokens[next] !== "-") return power();
+    next += 1;
+    return { kind: "negate", of: signed() };
+  }
+  function power(): Formula {
+    const base = single();
+    if (tokens[next] !== "^") return base;
+    next += 1;
+    return { kind: "power", base, exponent: exponent() };
+  }
+  /** A literal, as `2`, `0.18`, `(-2)` or `(2 / 9.5)`. */
+  function exponent(): string {
+    const bracketed = tokens[next] === "(";
+    if (bracketed) next += 1;
+    const negative = bracketed && tokens[next] === "-";
+    if (negative) next += 1;
+    let text = `${negative ? "-" : ""}${number("a number as the exponent")}`;
+    if (bracketed && tokens[next] === "/") {
+      next += 1;
+      text += ` / ${number("a number as the exponent")}`;
+    }
+    if (bracketed) take(")");
+    return text;
+  }
+  function number(wanted: string): string {
+    const digits = tokens[next] ?? "";
+    if (!/^\d/.test(digits)) fail(wanted);
+    next += 1;
+    return digits;
+  }
+  function single(): Formula {
+    const here = tokens[next] ?? "";
+    if (/^\d/.test(here)) return { kind: "number", digits: number("a number") };
+    if (here === "(") {
+      next += 1;
+      const inner = sum();
+      take(")");
+      return inner;
+    }
+    if (!/^[A-Za-z]/.test(here)) fail("a number, a name or a bracket");
+    next += 1;
+    if (here === "pi") return { kind: "pi" };
+    if (tokens[next] !== "(") return { kind: "name", name: here };
+    const name = functionNames.find((known) => known === here);
+    if (name === undefined) throw new FormulaError(`"${text}": "${here}" is no function; there are ${functionNames.join(", ")}`);
+    next += 1;
+    const of = [sum()];
+    while (tokens[next] === ",") {
+      next += 1;
+      of.push(sum());
+    }
+    take(")");
+    const several = name === "min" || name === "max";
+    if (several ? of.length < 2 : of.length !== 1) throw new FormulaError(`"${text}": ${name} takes ${several ? "two or more" : "one"}`);
+    return { kind: "call", function: name, of };
+  }
+
+  const formula = sum();
+  if (next < tokens.length) fail("an operator");
+  return deepFrozen(formula);
+}
+
+function tokensOf(text: string): readonly string[] {
+  const tokens: string[] = [];
+  const trimmed = text.trimEnd();
+  token.lastIndex = 0;
+  while (token.lastIndex < trimmed.length) {
+    const at = token.lastIndex;
+    const match = token.exec(trimmed);
+    if (match === null) throw new FormulaError(`"${text}": cannot read "${trimmed.slice(at).trim()}"`);
+    tokens.push(match[1] ?? match[2] ?? match[3] ?? "");
+  }
+  return tokens;
+}
+
+/** How strongly a part binds; a part in a place that binds more strongly needs brackets. */
+const strength = { sum: 1, product: 2, negate: 3, power: 4 } as const;
+
+function strengthOf(formula: Formula): number {
+  return formula.kind in strength ? strength[formula.kind as keyof typeof strength] : 5;
+}
+
+/**
+ * Writes a tree as the text that reads back into it, with no more brackets than it needs.
+ *
+ * @param formula - the tree
+ * @param leaf - how a name is written; by itself unless told otherwise
+ * @example
+ * ```ts
+ * formulaText(parseFormula("(area*depth) / (1-share)")); // "area * depth / (1 - share)"
+ * ```
+ */
+export function formulaText(formula: Formula, leaf: (name: string) => string = (name) => name): string {
+  const write = (part: Formula, place = 0): string => {
+    const text = bare(part);
+    return strengthOf(part) < place ? `(${text})` : text;
+  };
+  const bare = (part: Formula): string => {
+    switch (part.kind) {
+      case "number":
+        return part.digits;
+      case "pi":
+        return "pi";
+      case "name":
+        return leaf(part.name);
+      case "negate":
+        return `-${write(part.of, strength.negate)}`;
+      case "sum":
+        return `${write(part.left, strength.sum)} ${part.operator} ${write(part.right, strength.product)}`;
+      case "product":
+        return `${write(part.left, strength.product)} ${part.operator} ${write(part.right, strength.negate)}`;
+      case "power":
+        return `${write(part.base, 5)} ^ ${/^[\d.]+$/.test(part.exponent) ? part.exponent : `(${part.exponent})`}`;
+      case "call":
+        return `${part.function}(${part.of.map((argument) => write(argument)).join(", ")})`;
+    }
+  };
+  return write(formula);
+}
+
+/** Every name that stands in a formula, in the order in which it is met, each once. */
+export function namesIn(formula: Formula): readonly string[] {
+  switch (formula.kind) {
+    case "number":
+    case "pi":
+      return [];
+    case "name":
+      return [formula.name];
+    case "negate":
+      return namesIn(formula.of);
+    case "power":
+      return namesIn(formula.base);
+    case "call":
+      return [...new Set(formula.of.flatMap(namesIn))];
+    default:
+      return [...new Set([...namesIn(formula.left), ...namesIn(formula.right)])];
+  }
+}

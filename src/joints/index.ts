@@ -1,0 +1,6 @@
+/**
+ * Joints: the mortar that fills them, what tooling takes off, spacers, sealant.
+ *
+ * @packageDocumentation
+ */
+export { coursedFace } from "./coursed-face.js";

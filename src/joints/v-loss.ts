@@ -1,0 +1,25 @@
+import { calculation } from "../core/calculation.js";
+import { geometry } from "../data/basis.js";
+
+/**
+ * Mortar that a V tool presses out of a joint.
+ *
+ * @example
+ * ```ts
+ * vLoss({ width: "3/8 in", profileDepth: "1/4 in", depth: "3/4 in" }).removed.toString(); // "0.046875 in2"
+ * ```
+ */
+export const vLoss = /* @__PURE__ */ calculation({
+  id: "joints.v-loss",
+  title: "Mortar taken out by a V tool",
+  given: {
+    width: { is: "length", unit: ["in", "mm"], symbol: "w", says: "width of the joint", above: 0 },
+    profileDepth: { is: "length", unit: ["in", "mm"], symbol: "h", says: "depth of the V at its deepest", above: 0 },
+    depth: { is: "length", unit: ["in", "mm"], symbol: "d", says: "depth of joint that is filled", above: 0 },
+  },
+  steps: {
+    left: { is: "length", unit: ["in", "mm"], symbol: "d_l", says: "depth of mortar left behind the deepest point", formula: "depth - profileDepth", basis: geometry, above: 0 },
+    removed: { is: "area", unit: ["in2", "mm2"], symbol: "A_t", says: "section taken out of the joint", formula: "width * profileDepth / 2", basis: geometry },
+    share: { is: "ratio", unit: "%", symbol: "f_t", says: "share of the filled joint that is taken out", formula: "removed / (width * depth)", basis: geometry },
+  },
+});

@@ -1,0 +1,51 @@
+import * as z from "zod/mini";
+import type { DimensionName } from "../core/dimensions.js";
+import { problem, type Trouble } from "../core/problems.js";
+import type { Quantity } from "../core/quantity.js";
+import { readQuantity } from "../core/read-quantity.js";
+import { brokenLimit, limitsOf } from "../core/read-entries.js";
+import { amountOf } from "../core/quantity.js";
+
+/** How a quantity in nested input is limited, and what it is called in a problem. */
+export interface FieldRow {
+  readonly says: string;
+  readonly above?: 0 | string;
+  readonly atLeast?: 0 | string;
+  readonly below?: number | string;
+  readonly atMost?: number | string;
+}
+
+/** What nested input takes for a quantity: a text with its unit, `{ value, unit }`, a number for a ratio or a count. */
+export type Loose = string | number | Quantity | { readonly value: number | string; readonly unit: string };
+
+/** A quantity in nested input, as a zod type: read by the same reader as everything else, with the same problems. */
+export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<Loose, Loose>, z.ZodMiniTransform<Quantity<D>, Loose>>;
+
+/**
+ * A quantity inside nested input.
+ *
+ * @param dimension - the dimension by name
+ * @param row - what it is, and its limits
+ * @returns a zod type that takes what the reader takes, and gives a quantity
+ * @example
+ * ```ts
+ * const opening = z.strictObject({ width: quantityField("length", { says: "width of the opening", above: 0 }) });
+ * ```
+ */
+export function quantityField<D extends DimensionName>(dimension: D, row: FieldRow): QuantityField<D> {
+  const read = z.transform((given: Loose, context): Quantity<D> => {
+    const found = readLimited(dimension, given, row);
+    if (!("code" in found)) return found;
+    context.issues.push({ code: "custom", input: given, message: found.wanted, params: { problem: problem(found) } });
+    return z.NEVER;
+  });
+  return z.pipe(z.custom<Loose>((given: unknown) => given !== undefined), read);
+}
+
+function readLimited<D extends DimensionName>(dimension: D, given: unknown, row: FieldRow): Quantity<D> | Trouble {
+  const place = { path: [], says: row.says };
+  const read = readQuantity(dimension, given, place);
+  if ("code" in read) return read;
+  const broken = brokenLimit(limitsOf({ is: dimension, ...row }, row.says), amountOf(read));
+  return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.says };
+}

@@ -1,0 +1,108 @@
+import * as z from "zod/mini";
+import { nearest, type Path, type Problem, problem, problemAt, shown } from "../core/problems.js";
+import type { StandardSchema } from "../core/standard-schema.js";
+
+/** What zod says of one thing that is wrong; only what is used here. */
+interface ZodIssue {
+  readonly message: string;
+  readonly path?: readonly PropertyKey[];
+  readonly code?: string;
+  readonly keys?: readonly string[];
+  readonly values?: readonly unknown[];
+  readonly expected?: string;
+  readonly discriminator?: string;
+  readonly options?: readonly unknown[];
+  readonly params?: { readonly problem?: Problem };
+}
+
+/**
+ * Makes a zod schema fit for a composed function's `reads`: everything that is wrong becomes one of our problems, with
+ * its path, what was given and what is wanted. Unknown keys name the key they are near to.
+ *
+ * @param schema - a schema made with zod/mini; objects strict, quantities by `quantityField`
+ * @returns the same as a Standard Schema
+ * @example
+ * ```ts
+ * const reads = nested(z.strictObject({ height: quantityField("length", { says: "height of the wall" }) }));
+ * ```
+ */
+export function nested<S extends z.ZodMiniType>(schema: S): StandardSchema<z.input<S>, z.output<S>> {
+  return {
+    "~standard": {
+      version: 1,
+      vendor: "settingbed",
+      validate(value) {
+        const read = z.safeParse(schema, value);
+        if (read.success) return { value: read.data };
+        const issues = (read.error.issues as readonly ZodIssue[]).flatMap((issue) => problemsOf(issue, value, schema));
+        return { issues: issues.map((one) => ({ message: one.message, path: one.path, params: { problem: one } })) };
+      },
+    },
+  };
+}
+
+function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): readonly Problem[] {
+  const path = (issue.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
+  const own = issue.params?.problem;
+  if (own !== undefined) return [problemAt(path, own)];
+  if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, schema));
+  const value = valueAt(input, path);
+  if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
+  if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
+  if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
+  const wanted = issue.code === "invalid_type" ? `write ${article(issue.expected ?? "something else")}` : issue.message;
+  return [problem({ code: "wrongKind", path, given: shown(value), wanted })];
+}
+
+function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {
+  const wanted = values.length === 0 ? "it must be one that is known" : `write one of ${values.map(String).join(", ")}`;
+  if (value === undefined) return problem({ code: "missing", path, given: "", wanted });
+  return problem({ code: "notAChoice", path, given: shown(value), wanted });
+}
+
+function unknownKey(path: Path, key: string, schema: z.ZodMiniType): Problem {
+  const known = keysAt(schema, path);
+  const near = nearest(key, known);
+  const wanted = near === undefined ? (known.length === 0 ? "leave it out" : `there are ${known.join(", ")}`) : `did you mean ${near}?`;
+  return problem({ code: "unknown", path: [...path, key.slice(0, 80)], given: "", wanted });
+}
+
+function article(expected: string): string {
+  const names: Readonly<Record<string, string>> = { array: "a list", object: "an object", record: "an object", string: "a text", number: "a number", boolean: "true or false" };
+  return names[expected] ?? expected;
+}
+
+function valueAt(input: unknown, path: Path): unknown {
+  return path.reduce<unknown>((value, key) => (typeof value === "object" && value !== null && Object.hasOwn(value, key) ? (value as Readonly<Record<string | number, unknown>>)[key] : undefined), input);
+}
+
+/** The parts of a schema that its own definition tells; zod's internals, read with care and only for a suggestion. */
+interface Shape {
+  readonly shape?: Readonly<Record<string, z.ZodMiniType>>;
+  readonly element?: z.ZodMiniType;
+  readonly innerType?: z.ZodMiniType;
+  readonly in?: z.ZodMiniType;
+  readonly options?: readonly z.ZodMiniType[];
+  readonly values?: readonly unknown[];
+}
+
+function shapeOf(schema: z.ZodMiniType): Shape {
+  return schema._zod.def as Shape;
+}
+
+/** The object schemas that may stand at a path. */
+function schemasAt(schema: z.ZodMiniType, path: Path): readonly Shape[] {
+  const { shape, element, innerType, in: inner, options } = shapeOf(schema);
+  if (innerType !== undefined) return schemasAt(innerType, path);
+  if (inner !== undefined) return schemasAt(inner, path);
+  if (options !== undefined) return options.flatMap((option) => schemasAt(option, path));
+  const [key, ...rest] = path;
+  if (key === undefined) return shape === undefined ? [] : [{ shape }];
+  if (element !== undefined) return schemasAt(element, rest);
+  const child = shape === undefined || !Object.hasOwn(shape, key) ? undefined : shape[key];
+  return child === undefined ? [] : schemasAt(child, rest);
+}
+
+function keysAt(schema: z.ZodMiniType, path: Path): readonly string[] {
+  return [...new Set(schemasAt(schema, path).flatMap(({ shape }) => Object.keys(shape ?? {})))];
+}
