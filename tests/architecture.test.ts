@@ -13,7 +13,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   core: [],
   data: ["core"],
   schema: ["core"],
-  shapes: ["schema", "core"],
+  shapes: ["data", "schema", "core"],
   ...Object.fromEntries(topics.map((topic) => [topic, [...ground, ...topics]])),
   takeoff: [...ground, ...topics],
   planning: [...ground, ...topics, "takeoff"],

@@ -89,7 +89,7 @@ function problemsOf(error: unknown): readonly Problem[] {
   const unread = (reason: string): readonly Problem[] => Object.freeze([problem({ code: "refused", path: [], given: "", wanted: `it could not be read (${reason})` })]);
   try {
     if (error instanceof InputError) return error.problems;
-    return unread(error instanceof Error ? String(error.message).slice(0, 200) : "no reason given");
+    return unread(error instanceof Error ? error.message.slice(0, 200) : "no reason given");
   } catch {
     // Even to ask what was thrown can throw.
     return unread("no reason given");

@@ -47,8 +47,17 @@ interface FromSchema<I, O, A> extends ComposedOf<O, A> {
   readonly reads: StandardSchema<I, O>;
 }
 
-/** A composed function: plain TypeScript that runs calculations; called like one. */
-export type Composed<Input, A> = Callable<Input, A>;
+/** A composed function with flat input: plain TypeScript that runs calculations, called like one. */
+export interface Composed<G extends Entries, A> extends Callable<Inputs<G>, A> {
+  /** What it is given: quantities and choices by name. */
+  readonly given: G;
+}
+
+/** A composed function whose input is nested and read by a schema. */
+export interface ComposedFrom<I, O, A> extends Callable<I, A> {
+  /** The schema that reads its input. */
+  readonly reads: StandardSchema<I, O>;
+}
 
 /**
  * Makes a function that runs calculations: it picks between them, lays out, or walks a record.
@@ -66,8 +75,8 @@ export type Composed<Input, A> = Callable<Input, A>;
  * floorOrRoof({ side: "10 ft", of: "floor" }).of; // "floor"
  * ```
  */
-export function composed<const G extends Entries, A>(definition: FromEntries<G, A>): Composed<Inputs<G>, A>;
-export function composed<I, O, A>(definition: FromSchema<I, O, A>): Composed<I, A>;
+export function composed<const G extends Entries, A>(definition: FromEntries<G, A>): Composed<G, A>;
+export function composed<I, O, A>(definition: FromSchema<I, O, A>): ComposedFrom<I, O, A>;
 export function composed<A>(definition: ComposedOf<never, A> & ({ readonly given: Entries } | { readonly reads: StandardSchema })): unknown {
   let read: ((input: unknown, problems: Problem[]) => Opened) | undefined;
   const solve = (input: unknown): Solution<A> => {
@@ -151,7 +160,7 @@ function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, proble
       return end();
     },
   };
-  const answers = endedOr(() => definition.run(opened.value as never, work));
+  const answers = endedOr(() => definition.run(opened.value as never, work), problems);
   if (problems.length > 0 || answers === undefined) throw new InputError(definition.id, problems);
   const [given, lists] = [opened.given, [assumptions, cautions].map((texts) => Object.freeze([...texts]))];
   const [assumed = [], beware = []] = lists;
@@ -169,11 +178,12 @@ function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, proble
   });
 }
 
-function endedOr<A>(run: () => A): { readonly value: A } | undefined {
+/** What a run gives, or nothing where it ended, or tripped over what a problem noted before had left out. */
+function endedOr<A>(run: () => A, problems: readonly Problem[]): { readonly value: A } | undefined {
   try {
     return { value: run() };
   } catch (error) {
-    if (error instanceof Ended) return undefined;
+    if (error instanceof Ended || problems.length > 0) return undefined;
     throw error;
   }
 }

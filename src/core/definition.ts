@@ -121,8 +121,8 @@ type OneOf<G extends Entries, Keys extends keyof G> = {
 }[Keys];
 
 type AllOf<Union> = (Union extends unknown ? (part: Union) => void : never) extends (part: infer All) => void ? All : never;
-type Pairs<G extends Entries> = [PairWords<G>] extends [never] ? unknown : AllOf<{ [W in PairWords<G>]: readonly [OneOf<G, KeysInPair<G, W>>] }[PairWords<G>]>;
-type Unwrapped<T> = T extends readonly [infer Inner] ? Inner : T;
+type Pairs<G extends Entries> = [PairWords<G>] extends [never] ? unknown : AllOf<{ [W in PairWords<G>]: { readonly pair: OneOf<G, KeysInPair<G, W>> } }[PairWords<G>]>;
+type Unwrapped<T> = T extends { readonly pair: infer Inner } ? Inner : T;
 
 /** What is given under each name: a text with its unit, `{ value, unit }` or a quantity; for a choice one of its words. */
 export type Inputs<G extends Entries> = { readonly [K in Exclude<keyof G, KeysNotNeeded<G> | KeysInPair<G>>]: GivenOf<G[K]> } & {

@@ -20,7 +20,8 @@ export type Formula =
 /** A formula that cannot be read; the message names the place. */
 export class FormulaError extends Error {}
 
-const token = /\s*(?:(\d+(?:\.\d+)?)|([A-Za-z][A-Za-z0-9]*)|([-+*/^(),]))/y;
+/** Numbers, names, signs; what is none of these runs to the end, and is refused where it is met. */
+const token = /\d+(\.\d+)?|[a-z][a-z0-9]*|[-+*/^(),]|\S.*/gi;
 
 /**
  * Reads a formula's text into its tree.
@@ -32,106 +33,79 @@ const token = /\s*(?:(\d+(?:\.\d+)?)|([A-Za-z][A-Za-z0-9]*)|([-+*/^(),]))/y;
  * ```
  */
 export function parseFormula(text: string): Formula {
-  const tokens = tokensOf(text);
+  const tokens = text.match(token) ?? [];
   let next = 0;
   const fail = (wanted: string): never => {
-    throw new FormulaError(`"${text}": expected ${wanted} at ${tokens[next] === undefined ? "the end" : `"${tokens[next] ?? ""}"`}`);
+    const here = tokens[next];
+    throw new FormulaError(`"${text}": expected ${wanted} at ${here === undefined ? "the end" : `"${here}"`}`);
   };
-  const take = (wanted: string): void => {
-    if (tokens[next] === wanted) next += 1;
-    else fail(`"${wanted}"`);
+  /** Takes the next token, where it is one of these. */
+  const taken = <T extends string>(...wanted: readonly T[]): T | undefined => {
+    const found = wanted.find((one) => one === tokens[next]);
+    if (found !== undefined) next += 1;
+    return found;
+  };
+  const close = (): void => {
+    if (taken(")") === undefined) fail('")"');
   };
 
   function sum(): Formula {
     let left = product();
-    for (let operator = tokens[next]; operator === "+" || operator === "-"; operator = tokens[next]) {
-      next += 1;
-      left = { kind: "sum", operator, left, right: product() };
-    }
+    for (let operator = taken("+", "-"); operator !== undefined; operator = taken("+", "-")) left = { kind: "sum", operator, left, right: product() };
     return left;
   }
   function product(): Formula {
     let left = signed();
-    for (let operator = tokens[next]; operator === "*" || operator === "/"; operator = tokens[next]) {
-      next += 1;
-      left = { kind: "product", operator, left, right: signed() };
-    }
+    for (let operator = taken("*", "/"); operator !== undefined; operator = taken("*", "/")) left = { kind: "product", operator, left, right: signed() };
     return left;
   }
   function signed(): Formula {
-    if (tokens[next] !== "-") return power();
-    next += 1;
-    return { kind: "negate", of: signed() };
-  }
-  function power(): Formula {
+    if (taken("-") !== undefined) return { kind: "negate", of: signed() };
     const base = single();
-    if (tokens[next] !== "^") return base;
-    next += 1;
-    return { kind: "power", base, exponent: exponent() };
+    return taken("^") === undefined ? base : { kind: "power", base, exponent: exponent() };
   }
   /** A literal, as `2`, `0.18`, `(-2)` or `(2 / 9.5)`. */
   function exponent(): string {
-    const bracketed = tokens[next] === "(";
-    if (bracketed) next += 1;
-    const negative = bracketed && tokens[next] === "-";
-    if (negative) next += 1;
-    let text = `${negative ? "-" : ""}${number("a number as the exponent")}`;
-    if (bracketed && tokens[next] === "/") {
-      next += 1;
-      text += ` / ${number("a number as the exponent")}`;
+    if (taken("(") === undefined) return number();
+    let written = (taken("-") ?? "") + number();
+    if (taken("/") !== undefined) {
+      const below = number();
+      if (Number(below) === 0) fail("an exponent that does not divide by 0");
+      written += ` / ${below}`;
     }
-    if (bracketed) take(")");
-    return text;
+    close();
+    return written;
   }
-  function number(wanted: string): string {
+  function number(): string {
     const digits = tokens[next] ?? "";
-    if (!/^\d/.test(digits)) fail(wanted);
+    if (!/^\d/.test(digits)) fail("a number as the exponent");
     next += 1;
     return digits;
   }
   function single(): Formula {
     const here = tokens[next] ?? "";
-    if (/^\d/.test(here)) return { kind: "number", digits: number("a number") };
-    if (here === "(") {
-      next += 1;
+    if (/^\d/.test(here)) return { kind: "number", digits: number() };
+    if (taken("(") !== undefined) {
       const inner = sum();
-      take(")");
+      close();
       return inner;
     }
-    if (!/^[A-Za-z]/.test(here)) fail("a number, a name or a bracket");
+    if (!/^[a-z]/i.test(here)) fail("a number, a name or a bracket");
     next += 1;
     if (here === "pi") return { kind: "pi" };
-    if (tokens[next] !== "(") return { kind: "name", name: here };
-    const name = functionNames.find((known) => known === here);
-    if (name === undefined) throw new FormulaError(`"${text}": "${here}" is no function; there are ${functionNames.join(", ")}`);
-    next += 1;
+    if (taken("(") === undefined) return { kind: "name", name: here };
+    const name = functionNames.find((known) => known === here) ?? fail(`one of ${functionNames.join(", ")}`);
     const of = [sum()];
-    while (tokens[next] === ",") {
-      next += 1;
-      of.push(sum());
-    }
-    take(")");
+    while (taken(",") !== undefined) of.push(sum());
+    close();
     const several = name === "min" || name === "max";
-    if (several ? of.length < 2 : of.length !== 1) throw new FormulaError(`"${text}": ${name} takes ${several ? "two or more" : "one"}`);
+    if (several === (of.length === 1)) fail(`${several ? "several arguments" : "one argument"} of ${name}`);
     return { kind: "call", function: name, of };
   }
 
   const formula = sum();
   if (next < tokens.length) fail("an operator");
   return deepFrozen(formula);
-}
-
-function tokensOf(text: string): readonly string[] {
-  const tokens: string[] = [];
-  const trimmed = text.trimEnd();
-  token.lastIndex = 0;
-  while (token.lastIndex < trimmed.length) {
-    const at = token.lastIndex;
-    const match = token.exec(trimmed);
-    if (match === null) throw new FormulaError(`"${text}": cannot read "${trimmed.slice(at).trim()}"`);
-    tokens.push(match[1] ?? match[2] ?? match[3] ?? "");
-  }
-  return tokens;
 }
 
 /** How strongly a part binds; a part in a place that binds more strongly needs brackets. */

@@ -34,7 +34,9 @@ export class Quantity<D extends DimensionName = DimensionName> {
    * @throws RangeError if the text is no unit of this dimension
    */
   to(unit?: SpellingOf<D>): Decimal {
-    return toDecimal(this.#in(unit));
+    const amount = this.#in(unit);
+    // Of an approximate number the last of 40 digits are lost to rounding: 60 deg comes back as 60.
+    return isExact(amount) ? toDecimal(amount) : amount.toSignificantDigits(36);
   }
 
   /** Like {@link Quantity.to}, as a JavaScript number: the nearest one, for drawing and plotting. */

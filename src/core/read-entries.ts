@@ -9,7 +9,7 @@ import { readQuantity } from "./read-quantity.js";
 import { findUnit, type System, type UnitCode, unitSymbol, unitSystem } from "./units.js";
 
 /** A limit made ready: its amount in base units, and how a message says it. */
-interface Limit {
+export interface Limit {
   readonly amount: Amount;
   readonly code: ProblemCode;
   readonly says: string;
@@ -111,7 +111,7 @@ export function fieldsOf(entries: Entries): Fields {
 
 /** The word an input shares with those that exclude it. */
 function eitherOf(field: Field): string | undefined {
-  return field.kind === "quantity" ? field.row.either : undefined;
+  return field.row.either;
 }
 
 /** What has been read of an input: the value, and whether it is a default. */

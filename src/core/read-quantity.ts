@@ -63,7 +63,7 @@ type Fault = Pick<Trouble, "code" | "wanted"> & { readonly given?: string };
  * quantity("ratio", "55 %").to().toString(); // "55"
  * ```
  */
-export function quantity<D extends DimensionName>(dimension: D, given: Readable<D>): Quantity<D> {
+export function quantity<D extends DimensionName>(dimension: D, given: Readable<NoInfer<D>>): Quantity<D> {
   const read = readQuantity(dimension, given, { path: [] });
   if ("code" in read) throw new InputError(`quantity of ${dimension}`, [problem(read)]);
   return read;

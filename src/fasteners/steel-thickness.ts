@@ -1,7 +1,7 @@
 import { composed } from "../core/composed.js";
-import { quantity } from "../core/read-quantity.js";
-import { steelDesignations, steelTable } from "../data/fasteners.js";
+import { steelDesignations } from "../data/fasteners.js";
 import { deliveredThickness } from "./delivered-thickness.js";
+import { lookedUp } from "./design-thickness.js";
 
 /**
  * Design thickness of steel by its mils, and the least thickness that may be delivered for it.
@@ -20,9 +20,7 @@ export const steelThickness = /* @__PURE__ */ composed({
     steel: { oneOf: steelDesignations, says: "steel by its mils; no gauge, since 20 gauge may be 30 mil, 33 mil or less" },
   },
   run: ({ steel }, work) => {
-    const { design, basis } = steelTable[steel];
-    work.stand(basis);
-    const designThickness = quantity("length", design);
+    const designThickness = lookedUp(work, steel);
     const { leastDelivered } = work.part(deliveredThickness, { designThickness }).answers;
     return { designThickness, leastDelivered };
   },

@@ -5,7 +5,7 @@ import { rakedLoss } from "./raked-loss.js";
 import { vLoss } from "./v-loss.js";
 import { weatheredLoss } from "./weathered-loss.js";
 
-const setIn = { v: vLoss, raked: rakedLoss, weathered: weatheredLoss, struck: weatheredLoss };
+const losses = { v: vLoss, raked: rakedLoss, weathered: weatheredLoss, struck: weatheredLoss };
 
 /**
  * What tooling takes out of a joint, by its profile: the section removed, and its share of the joint that was filled.
@@ -23,19 +23,19 @@ export const toolingLoss = /* @__PURE__ */ composed({
     profile: { oneOf: ["flush", "concave", "v", "raked", "weathered", "struck"], says: "profile of the tooled joint" },
     width: { is: "length", unit: ["in", "mm"], symbol: "w", says: "width of the joint", above: 0 },
     depth: { is: "length", unit: ["in", "mm"], symbol: "d", says: "depth of joint that is filled", above: 0 },
-    toolRadius: { is: "length", unit: ["in", "mm"], symbol: "r", says: "radius of the jointing tool, for a concave joint", above: 0, optional: true },
-    profileDepth: { is: "length", unit: ["in", "mm"], symbol: "h", says: "depth of the profile at its deepest, for all but a flush and a concave joint", above: 0, optional: true },
+    toolRadius: { is: "length", unit: ["in", "mm"], symbol: "r", says: "radius of the jointing tool; for a concave joint", above: 0, optional: true },
+    profileDepth: { is: "length", unit: ["in", "mm"], symbol: "h", says: "depth of the profile at its deepest; for a V, raked, weathered or struck joint", above: 0, optional: true },
   },
   run: ({ profile, width, depth, toolRadius, profileDepth }, work) => {
-    const wants = profile === "concave" ? "toolRadius" : profile === "flush" ? undefined : "profileDepth";
-    for (const [name, value] of Object.entries({ toolRadius, profileDepth })) {
-      const [wanted, there] = [name === wants, value !== undefined];
-      if (wanted && !there) work.problem({ code: "missing", path: [name], given: "", wanted: `a ${profile} joint is told by it` });
-      if (!wanted && there) work.problem({ code: "unknown", path: [name], given: "", wanted: `a ${profile} joint has none; leave it out` });
-    }
-    if (profile === "concave") {
-      if (toolRadius === undefined) return undefined as never;
-    }
-    return { profile, removed: quantity("area", "0 in2"), share: quantity("ratio", "0 %") };
+    const wanted = `leave it out for a ${profile} joint`;
+    if (toolRadius !== undefined && profile !== "concave") work.problem({ code: "refused", path: ["toolRadius"], given: "", wanted });
+    if (profileDepth !== undefined && !(profile in losses)) work.problem({ code: "refused", path: ["profileDepth"], given: "", wanted });
+    if (profile === "flush") return { profile, removed: quantity("area", "0 in2"), share: quantity("ratio", "0 %") };
+    const missing = (name: string): never => work.refuse({ code: "missing", path: [name], given: "", wanted: `a ${profile} joint needs it` });
+    const { removed, share } =
+      profile === "concave"
+        ? work.part(concaveLoss, { width, depth, toolRadius: toolRadius ?? missing("toolRadius") }).answers
+        : work.part(losses[profile], { width, depth, profileDepth: profileDepth ?? missing("profileDepth") }).answers;
+    return { profile, removed, share };
   },
 });

@@ -29,7 +29,7 @@ export const mixingWater = /* @__PURE__ */ calculation({
     bags: { is: "ratio", symbol: "n", says: "bags in the pail, by mass", formula: "dryMass / bagMass", basis: arithmetic },
     firstPour: { is: "volume", unit: ["qt", "L"], symbol: "W_1", says: "water to pour first", formula: "waterLow * bags", basis: arithmetic },
     most: { is: "volume", unit: ["qt", "L"], symbol: "W_m", says: "most water there may be in the pail", formula: "waterHigh * bags", basis: arithmetic },
-    holdBack: { is: "volume", unit: ["qt", "L"], symbol: "W_2", says: "water to hold back and add only as needed", formula: "most - firstPour", basis: arithmetic, atLeast: 0 },
+    holdBack: { is: "volume", unit: ["qt", "L"], symbol: "W_2", says: "water to hold back and add only as needed; below nought the low figure is above the high one", formula: "most - firstPour", basis: arithmetic, atLeast: 0 },
     ratioLow: { is: "ratio", symbol: "r_l", says: "least water to dry mix, by mass", formula: "waterLow * waterDensity / bagMass", basis: arithmetic },
     ratioHigh: { is: "ratio", symbol: "r_h", says: "most water to dry mix, by mass", formula: "waterHigh * waterDensity / bagMass", basis: arithmetic },
   },

@@ -13,8 +13,8 @@ import { type WorkedStep, workedSteps } from "./worked-lines.js";
  * @throws TypeError if it is given something that is no solution
  * @example
  * ```ts
- * const solution = bagYield.solve({ dryMass: "50 lb", water: "12 lb", wetDensity: "124 lb/ft3" });
- * text(solution).split("\n")[0]; // "Yield of a bag"
+ * const solution = bagYield.solve({ dryMass: "50 lb", water: "6 qt", wetDensity: "124 lb/ft3" });
+ * text(solution).split("\n")[0]; // "Yield of a bag by density"
  * ```
  */
 export function text(solution: Solution, options: RenderOptions = {}): string {

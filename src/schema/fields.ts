@@ -1,10 +1,9 @@
 import * as z from "zod/mini";
 import type { DimensionName } from "../core/dimensions.js";
 import { problem, type Trouble } from "../core/problems.js";
-import type { Quantity } from "../core/quantity.js";
+import { amountOf, type Quantity } from "../core/quantity.js";
+import { brokenLimit, type Limit, limitsOf } from "../core/read-entries.js";
 import { readQuantity } from "../core/read-quantity.js";
-import { brokenLimit, limitsOf } from "../core/read-entries.js";
-import { amountOf } from "../core/quantity.js";
 
 /** How a quantity in nested input is limited, and what it is called in a problem. */
 export interface FieldRow {
@@ -33,19 +32,31 @@ export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCust
  * ```
  */
 export function quantityField<D extends DimensionName>(dimension: D, row: FieldRow): QuantityField<D> {
+  let limits: readonly Limit[] | undefined;
   const read = z.transform((given: Loose, context): Quantity<D> => {
-    const found = readLimited(dimension, given, row);
+    const found = readLimited(dimension, given, row, (limits ??= limitsOf({ is: dimension, ...row }, row.says)));
     if (!("code" in found)) return found;
     context.issues.push({ code: "custom", input: given, message: found.wanted, params: { problem: problem(found) } });
     return z.NEVER;
   });
-  return z.pipe(z.custom<Loose>((given: unknown) => given !== undefined), read);
+  // Anything is taken here, so that the reader below says of all of it what is wrong.
+  const taken = z.custom<Loose>(() => true);
+  described.set(taken, { is: dimension, ...row });
+  return z.pipe(taken, read);
 }
 
-function readLimited<D extends DimensionName>(dimension: D, given: unknown, row: FieldRow): Quantity<D> | Trouble {
+/** What each quantity field was made from, for a schema in words. */
+const described = new WeakMap<object, FieldRow & { readonly is: DimensionName }>();
+
+/** What a part of a schema was made from, where it is the part of a quantity field that takes the input. */
+export function fieldRow(part: object): (FieldRow & { readonly is: DimensionName }) | undefined {
+  return described.get(part);
+}
+
+function readLimited<D extends DimensionName>(dimension: D, given: unknown, row: FieldRow, limits: readonly Limit[]): Quantity<D> | Trouble {
   const place = { path: [], says: row.says };
   const read = readQuantity(dimension, given, place);
-  if ("code" in read) return read;
-  const broken = brokenLimit(limitsOf({ is: dimension, ...row }, row.says), amountOf(read));
+  if ("code" in read) return given === undefined ? { ...read, code: "missing", given: "" } : read;
+  const broken = brokenLimit(limits, amountOf(read));
   return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.says };
 }

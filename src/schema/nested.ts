@@ -1,6 +1,16 @@
 import * as z from "zod/mini";
 import { nearest, type Path, type Problem, problem, problemAt, shown } from "../core/problems.js";
+import type { Quantity } from "../core/quantity.js";
 import type { StandardSchema } from "../core/standard-schema.js";
+
+/** Input that is not written to: a job kept in a variable `as const` has lists that are read only. */
+export type ReadOnly<T> = T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
+
+/** A zod schema that tells what is wrong in our words. */
+export interface Nested<S extends z.ZodMiniType> extends StandardSchema<ReadOnly<z.input<S>>, z.output<S>> {
+  /** The schema as zod has it. */
+  readonly schema: S;
+}
 
 /** What zod says of one thing that is wrong; only what is used here. */
 interface ZodIssue {
@@ -26,8 +36,9 @@ interface ZodIssue {
  * const reads = nested(z.strictObject({ height: quantityField("length", { says: "height of the wall" }) }));
  * ```
  */
-export function nested<S extends z.ZodMiniType>(schema: S): StandardSchema<z.input<S>, z.output<S>> {
+export function nested<S extends z.ZodMiniType>(schema: S): Nested<S> {
   return {
+    schema,
     "~standard": {
       version: 1,
       vendor: "settingbed",
@@ -83,7 +94,6 @@ interface Shape {
   readonly innerType?: z.ZodMiniType;
   readonly in?: z.ZodMiniType;
   readonly options?: readonly z.ZodMiniType[];
-  readonly values?: readonly unknown[];
 }
 
 function shapeOf(schema: z.ZodMiniType): Shape {

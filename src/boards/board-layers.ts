@@ -1,0 +1,71 @@
+import { composed, type Work } from "../core/composed.js";
+import type { Trouble } from "../core/problems.js";
+import type { Quantity } from "../core/quantity.js";
+import { nested } from "../schema/nested.js";
+import { type BoardLayout, boardLayout } from "./board-layout.js";
+import { type CloseJoint, closeJointsOf } from "./close-joints.js";
+import { exactLength, nought, shownLike } from "./exact-length.js";
+import { layersInput, type ReadLayers, type ReadLayout } from "./layout-input.js";
+import { layoutTroubles } from "./layout-geometry.js";
+import { refusal, refuseAll } from "./refuse-all.js";
+
+/** Boards laid out in layers. */
+export interface BoardLayers {
+  /** From the studs outward. */
+  readonly layers: readonly BoardLayout[];
+  /** Stretches of joints that lie nearer than the least offset to a joint of the layer behind. */
+  readonly closeJoints: readonly CloseJoint[];
+  /** All such stretches. */
+  readonly closeLength: Quantity<"length">;
+  /** Those that lie right over a joint of the layer behind. */
+  readonly jointsOverJoints: Quantity<"length">;
+}
+
+/**
+ * Lays boards out in layers on the same studs, and finds the joints of a layer that lie too near to those of the layer
+ * behind.
+ *
+ * @example
+ * ```ts
+ * const upright = { board: { width: "4 ft", length: "8 ft" }, orientation: "upright", stagger: "0 in" };
+ * const layers = boardLayers({
+ *   wall: { kind: "rectangle", width: "20 ft", height: "8 ft" },
+ *   openings: [],
+ *   studs: { spacing: "16 in", start: "16 in" },
+ *   edgesBacked: false,
+ *   reuseOffcuts: false,
+ *   layers: [upright, { ...upright, start: { across: "32 in", up: "0 in" } }],
+ *   leastOffset: "16 in",
+ * });
+ * layers.closeJoints.length; // 0
+ * layers.layers[1].boardsUsed.toString(); // "6"
+ * ```
+ */
+export const boardLayers = /* @__PURE__ */ composed({
+  id: "boards.board-layers",
+  title: "Boards in layers",
+  reads: /* @__PURE__ */ nested(layersInput),
+  run: layOut,
+});
+
+const mostLayers = 4;
+
+function layOut({ layers, leastOffset, ...wall }: ReadLayers, work: Work): BoardLayers {
+  const jobs = layers.map((layer) => ({ ...wall, ...layer }));
+  const number = layers.length === 0 || layers.length > mostLayers ? [refusal(["layers"], `${String(layers.length)} layers`, `give 1 to ${String(mostLayers)} layers`)] : [];
+  refuseAll([...number, ...troublesOf(jobs)], work);
+  const layouts = jobs.map((job, index) => work.part(boardLayout, job, ["layers", index]).answers);
+  const show = shownLike((layers[0] as ReadLayout).board.width);
+  const close = layouts.flatMap(({ joints }, index) => closeJointsOf(index + 1, joints, layouts[index - 1]?.joints ?? [], exactLength(leastOffset), show));
+  const total = (list: readonly CloseJoint[]): Quantity<"length"> => show.run(list.reduce((sum, { length }) => sum.add(exactLength(length)), nought));
+  const over = total(close.filter(({ offset }) => exactLength(offset).equals(nought)));
+  const closeLength = total(close);
+  if (close.length > 0) work.caution(`${closeLength.toString()} of joints lie nearer than ${leastOffset.toString()} to a joint of the layer behind: begin the layer elsewhere (start), or turn it.`);
+  return { layers: layouts, closeJoints: close, closeLength, jointsOverJoints: over };
+}
+
+/** What is wrong with the wall is told once, what is wrong with a layer under that layer. */
+function troublesOf(jobs: readonly ReadLayout[]): readonly Trouble[] {
+  const ofLayer = ({ path: [key] }: Trouble): boolean => key === "board" || key === "stagger" || key === "start";
+  return jobs.flatMap((job, index) => layoutTroubles(job).filter((one) => index === 0 || ofLayer(one)).map((one) => (ofLayer(one) ? { ...one, path: ["layers", index, ...one.path] } : one)));
+}

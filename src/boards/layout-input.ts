@@ -1,0 +1,68 @@
+import * as z from "zod/mini";
+import { quantityField } from "../schema/fields.js";
+import { openingShape } from "../shapes/opening-shape.js";
+import { wallShape } from "../shapes/wall-shape.js";
+
+/** What all layers on a wall have in common. */
+const wallFields = /* @__PURE__ */ (() => ({
+  wall: wallShape,
+  /** Each with its place: the box round it from the left end and the foot of the wall. */
+  openings: z.array(
+    z.strictObject({
+      shape: openingShape,
+      left: quantityField("length", { says: "from the left end of the wall to the opening", atLeast: 0 }),
+      bottom: quantityField("length", { says: "from the foot of the wall to the opening", atLeast: 0 }),
+    }),
+  ),
+  studs: z.strictObject({
+    spacing: quantityField("length", { says: "spacing of the studs, centre to centre", above: 0 }),
+    start: quantityField("length", { says: "from the left end of the wall to the first stud of the spacing", atLeast: 0 }),
+  }),
+  /** Whether an upright joint between two studs gets backing of its own. */
+  edgesBacked: z.boolean(),
+  /** Whether what is left of one board is used for another place. */
+  reuseOffcuts: z.boolean(),
+}))();
+
+/** What each layer has of its own. */
+const layerFields = /* @__PURE__ */ (() => ({
+  board: z.strictObject({
+    width: quantityField("length", { says: "short side of the board", above: 0 }),
+    length: quantityField("length", { says: "long side of the board", above: 0 }),
+  }),
+  /** `"flat"`: the long side level, in level courses; `"upright"`: the long side upright, in upright courses. */
+  orientation: z.enum(["flat", "upright"]),
+  stagger: quantityField("length", { says: "shift of the end joints from one course to the next; nought where they run through", atLeast: 0 }),
+  /** Where the first whole board begins. */
+  start: z.optional(
+    z.strictObject({
+      across: quantityField("length", { says: "from the left end of the wall to the first whole board", atLeast: 0 }),
+      up: quantityField("length", { says: "from the foot of the wall to the first whole board", atLeast: 0 }),
+    }),
+  ),
+  /** Where screws are to be counted. */
+  screws: z.optional(
+    z.strictObject({
+      spacing: quantityField("length", { says: "greatest spacing of screws along a stud", above: 0 }),
+      edgeDistance: z.optional(quantityField("length", { says: "distance of screws from the edges and ends of a board", above: 0 })),
+    }),
+  ),
+}))();
+
+/** What the layout of boards is given. */
+export const layoutInput = /* @__PURE__ */ (() => z.strictObject({ ...wallFields, ...layerFields }))();
+
+/** What the layout of boards is given, as it has been read. */
+export type ReadLayout = z.output<typeof layoutInput>;
+
+/** What the layout of boards in layers is given. */
+export const layersInput = /* @__PURE__ */ (() =>
+  z.strictObject({
+    ...wallFields,
+    /** From the studs outward. */
+    layers: z.array(z.strictObject(layerFields)),
+    leastOffset: quantityField("length", { says: "least distance of a joint from one that runs the same way in the layer behind; commonly a stud spacing", above: 0 }),
+  }))();
+
+/** What the layout of boards in layers is given, as it has been read. */
+export type ReadLayers = z.output<typeof layersInput>;

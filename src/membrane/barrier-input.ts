@@ -1,0 +1,39 @@
+import * as z from "zod/mini";
+import { quantityField } from "../schema/fields.js";
+import { howMany } from "../shapes/how-many.js";
+import { openingShape } from "../shapes/opening-shape.js";
+import { wallShape } from "../shapes/wall-shape.js";
+
+const depthOf = (edge: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says: `how far the barrier goes into the opening at the ${edge}`, atLeast: 0 });
+
+/** The walls, their openings and their edges. */
+export const barrierInput = /* @__PURE__ */ (() =>
+  z.strictObject({
+    walls: z.readonly(z.array(z.strictObject({ shape: wallShape, count: howMany }))),
+    openings: z.readonly(
+      z.array(
+        z.strictObject({
+          shape: openingShape,
+          count: howMany,
+          returnDepth: z.optional(quantityField("length", { says: "how far the barrier goes into the opening, all round", atLeast: 0 })),
+          returnDepths: z.optional(z.strictObject({ sill: depthOf("sill"), jambs: depthOf("jambs"), head: depthOf("head") })),
+        }),
+      ),
+    ),
+    deductFrom: quantityField("area", { says: "size from which an opening is deducted", atLeast: 0 }),
+    edges: z.optional(
+      z.readonly(
+        z.array(
+          z.strictObject({
+            edge: z.enum(["parapet", "sill", "corner"]),
+            length: quantityField("length", { says: "length of the edge", above: 0 }),
+            depth: quantityField("length", { says: "how far the barrier goes past the edge", above: 0 }),
+            count: howMany,
+          }),
+        ),
+      ),
+    ),
+  }))();
+
+/** An opening as it has been read. */
+export type ReadBarrierOpening = z.output<typeof barrierInput>["openings"][number];

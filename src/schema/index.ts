@@ -1,0 +1,9 @@
+/**
+ * Schemas of inputs and answers: zod and JSON Schema, from the same definition as everything else.
+ *
+ * @packageDocumentation
+ */
+export { type FieldRow, type Loose, quantityField, type QuantityField } from "./fields.js";
+export { type JsonSchema, jsonSchemaOf } from "./json-schema.js";
+export { type Nested, nested } from "./nested.js";
+export { schemaOf } from "./schema-of.js";

@@ -1,0 +1,121 @@
+import * as z from "zod/mini";
+import { basisText } from "../core/basis.js";
+import { type Callable, spaced } from "../core/calculation.js";
+import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
+import type { DimensionName } from "../core/dimensions.js";
+import { fieldsOf } from "../core/read-entries.js";
+import { unitsOf, unitSymbol } from "../core/units.js";
+import { fieldRow } from "./fields.js";
+import type { Nested } from "./nested.js";
+
+/** A JSON Schema, draft 2020-12. */
+export type JsonSchema = Readonly<Record<string, unknown>>;
+
+const draft = "https://json-schema.org/draft/2020-12/schema";
+
+/**
+ * The input of a calculation or a composed function as JSON Schema (2020-12), with titles, units, limits, defaults and
+ * what they stand on; or, of a calculation, its answers.
+ *
+ * @param of - a calculation, or a composed function
+ * @param what - `input` unless told otherwise; `answers` for what a calculation gives as JSON
+ * @throws TypeError if the answers of a composed function are asked for: they are as its code has them
+ * @example
+ * ```ts
+ * jsonSchemaOf(coursedFace).required; // ["area", "unitLength", "unitHeight", "depth"]
+ * ```
+ */
+export function jsonSchemaOf(of: Callable<never, unknown>, what: "input" | "answers" = "input"): JsonSchema {
+  const head = { $schema: draft, $id: `urn:settingbed:${of.id}:${what}`, title: of.title };
+  if (what === "answers") return { ...head, ...answersSchema(of) };
+  if ("definition" in of) return { ...head, ...inputSchema((of.definition as Definition).given) };
+  if ("given" in of) return { ...head, ...inputSchema(of.given as Entries) };
+  if ("reads" in of) return { ...head, ...nestedSchema((of.reads as Nested<z.ZodMiniType>).schema) };
+  throw new TypeError("jsonSchemaOf takes a calculation or a composed function");
+}
+
+function inputSchema(entries: Entries): JsonSchema {
+  const { all, pairs } = fieldsOf(entries);
+  const inPair = new Set(pairs.flatMap(({ names }) => names));
+  const required = all.filter(({ name, fallback, optional }) => fallback === undefined && !optional && !inPair.has(name)).map(({ name }) => name);
+  const choices = pairs.map(({ names }) => ({ oneOf: names.map((name) => ({ required: [name] })) }));
+  return {
+    type: "object",
+    properties: Object.fromEntries(Object.entries(entries).map(([name, row]) => [name, entrySchema(row)])),
+    required,
+    ...(choices.length === 0 ? {} : { allOf: choices }),
+    additionalProperties: false,
+  };
+}
+
+function entrySchema(row: EntryDefinition): JsonSchema {
+  const fallback = row.default === undefined ? {} : { default: row.default };
+  const because = row.basis === undefined ? [] : [`default: ${basisText(row.basis)}`];
+  if ("oneOf" in row) return { title: row.says, enum: (row satisfies ChoiceDefinition).oneOf, ...described(because), ...fallback };
+  const units = row.unit === undefined ? [] : [row.unit].flat();
+  return { title: row.says, ...quantitySchema(row.is), ...described([...unitsText(row.is, units), ...limitsText(row), ...because]), ...fallback };
+}
+
+function described(parts: readonly string[]): JsonSchema {
+  return parts.length === 0 ? {} : { description: parts.join("; ") };
+}
+
+function unitsText(is: DimensionName, shown: readonly string[]): readonly string[] {
+  if (is === "count" || is === "ratio") return [];
+  const symbols = unitsOf(is).map(unitSymbol);
+  return [`${is} in ${[...new Set([...shown, ...symbols])].join(", ")}`];
+}
+
+function limitsText(row: Readonly<Partial<Record<"above" | "atLeast" | "below" | "atMost", string | number | undefined>>>): readonly string[] {
+  const words = { above: "above", atLeast: "at least", below: "below", atMost: "at most" } as const;
+  const told = (Object.keys(words) as (keyof typeof words)[]).flatMap((key) => (row[key] === undefined ? [] : [`${words[key]} ${String(row[key])}`]));
+  return told.length === 0 ? [] : [told.join(" and ")];
+}
+
+/** A text with its unit, `{ value, unit }`; a number too for a ratio or a count. */
+function quantitySchema(is: DimensionName): JsonSchema {
+  const units = [...new Set(unitsOf(is).map(unitSymbol))];
+  const text = { type: "string", minLength: 1, maxLength: 80 };
+  const pair = {
+    type: "object",
+    properties: { value: { type: ["number", "string"] }, unit: { type: "string", examples: units } },
+    required: ["value", "unit"],
+    additionalProperties: false,
+  };
+  return { anyOf: [text, pair, ...(is === "count" || is === "ratio" ? [{ type: "number" }] : [])] };
+}
+
+function answersSchema(of: object): JsonSchema {
+  if (!("definition" in of)) throw new TypeError("the answers of a composed function have no schema; they are as its types say");
+  const { steps } = of.definition as Definition;
+  return {
+    type: "object",
+    properties: Object.fromEntries(Object.entries(steps).map(([name, step]) => [name, answerSchema(name, step)])),
+    required: Object.keys(steps),
+    additionalProperties: false,
+  };
+}
+
+/** What `toJSON` of a quantity gives: the exact value as text, and its unit. */
+function answerSchema(name: string, { is, says }: StepDefinition): JsonSchema {
+  return {
+    title: says ?? spaced(name),
+    description: is,
+    type: "object",
+    properties: { value: { type: "string", pattern: String.raw`^-?\d+(\.\d+)?(/\d+)?$` }, unit: { enum: [...new Set(unitsOf(is).map(unitSymbol))] } },
+    required: ["value", "unit"],
+    additionalProperties: false,
+  };
+}
+
+function nestedSchema(schema: z.ZodMiniType): JsonSchema {
+  const whole = z.toJSONSchema(schema, {
+    io: "input",
+    unrepresentable: "any",
+    override({ zodSchema, jsonSchema }) {
+      const row = fieldRow(zodSchema);
+      if (row !== undefined) Object.assign(jsonSchema, { title: row.says, ...quantitySchema(row.is), ...described([...unitsText(row.is, []), ...limitsText(row)]) });
+    },
+  });
+  return Object.fromEntries(Object.entries(whole).filter(([key]) => key !== "$schema" && key !== "~standard"));
+}

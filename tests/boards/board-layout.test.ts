@@ -1,0 +1,266 @@
+import { describe, expect, it } from "vitest";
+import { boardLayout } from "../../src/boards/board-layout.js";
+import { gable } from "../../src/shapes/gable.js";
+import { vector } from "../support/vectors.js";
+
+type Input = Parameters<typeof boardLayout>[0];
+
+const threeByFive = { width: "3 ft", length: "5 ft" };
+const fourByEight = { width: "4 ft", length: "8 ft" };
+const at16 = { spacing: "16 in", start: "16 in" };
+
+function wall(width: string, height: string, more: Partial<Input> = {}): Input {
+  return {
+    wall: { kind: "rectangle", width, height }, openings: [], board: threeByFive, orientation: "flat", stagger: "0 in", studs: at16, edgesBacked: true, reuseOffcuts: false,
+    ...more,
+  };
+}
+
+function opening(left: string, bottom: string, width: string, height: string): Input["openings"][number] {
+  return { shape: { kind: "rectangle", width, height }, left, bottom };
+}
+
+/** Each board as `left bottom width x height` in inches, and what it is cut from. */
+function drawn(layout: ReturnType<typeof boardLayout>): readonly string[] {
+  const inches = (length: { toNumber: (unit: "in") => number }): string => String(length.toNumber("in"));
+  return layout.boards.map(({ left, bottom, width, height, kind, board, fromOffcut, cutouts }) => {
+    const cut = cutouts.map((one) => ` less ${inches(one.left)} ${inches(one.bottom)} ${inches(one.width)}x${inches(one.height)}`).join("");
+    return `${inches(left)} ${inches(bottom)} ${inches(width)}x${inches(height)}${cut} ${kind} ${fromOffcut ? "offcut of " : ""}${String(board)}`;
+  });
+}
+
+function problemsOf(input: unknown): readonly (readonly string[])[] {
+  const tried = boardLayout.try(input);
+  return tried.ok ? [] : tried.problems.map(({ code, path }) => [code, path.join(".")]);
+}
+
+describe("boardLayout, drawn by hand", () => {
+  it("stands five boards on a wall of 20 ft x 8 ft, with the screws counted in the textbook's disagreement", () => {
+    const layout = boardLayout(wall("20 ft", "8 ft", { board: fourByEight, orientation: "upright", edgesBacked: false, screws: { spacing: "8 in" } }));
+    expect(drawn(layout)).toEqual(["0 0 48x96 whole 1", "48 0 48x96 whole 2", "96 0 48x96 whole 3", "144 0 48x96 whole 4", "192 0 48x96 whole 5"]);
+    const row = vector("count-wall-20x8-boards-vs-rule");
+    expect(layout.boardsUsed.toString()).toBe(row.inputs.boards);
+    expect(layout.boards.map(({ screws }) => String(screws))).toEqual(Array(5).fill(row.inputs.perBoard));
+    // 5 boards x 4 studs x 13 screws; the rule of 1,000 screws to 1,000 ft2 would have 160.
+    expect(layout.screws?.toString()).toBe(row.expected.exact);
+    // Four joints of 8 ft, all on studs: 48, 96, 144 and 192 in are 3, 6, 9 and 12 times 16 in.
+    expect([layout.uprightJoints, layout.levelJoints, layout.jointsOffStuds].map(String)).toEqual(["32 ft", "0 ft", "0 ft"]);
+    expect(layout.studs).toHaveLength(16);
+  });
+
+  //  72 ┌─────┬───────────┬─────┐
+  //     │ 30  │    60     │ 30  │
+  //  36 ├─────┴─────┬─────┴─────┤
+  //     │    60     │    60     │
+  //   0 └───────────┴───────────┘
+  it("staggers flat boards, and cuts both ends of the upper course from one board", () => {
+    const staggered = wall("10 ft", "6 ft", { stagger: "30 in" });
+    const layout = boardLayout(staggered);
+    expect(drawn(layout)).toEqual(["0 0 60x36 whole 1", "60 0 60x36 whole 2", "0 36 30x36 cut 3", "30 36 60x36 whole 4", "90 36 30x36 cut 5"]);
+    // One level joint of 10 ft; three upright ones of 3 ft, at 60, 30 and 90 in: no multiple of 16.
+    expect([layout.levelJoints, layout.uprightJoints, layout.jointLength, layout.jointsOffStuds].map(String)).toEqual(["10 ft", "9 ft", "19 ft", "9 ft"]);
+    // Each upright joint has one end on the level one, the other at the edge of the wall.
+    expect(layout.overlaps.toString()).toBe("3");
+    expect(layout.boards.map(({ leftOnStud, rightOnStud }) => [leftOnStud, rightOnStud])).toEqual([[true, false], [false, true], [true, false], [false, false], [false, true]]);
+    expect(layout.boardsUsed.toString()).toBe("5");
+
+    const reused = boardLayout({ ...staggered, reuseOffcuts: true });
+    expect(drawn(reused).slice(2)).toEqual(["0 36 30x36 cut 3", "30 36 60x36 whole 4", "90 36 30x36 cut offcut of 3"]);
+    expect([reused.boardsUsed.toString(), reused.boardsByArea.toString(), reused.offcuts.length]).toEqual(["4", "4", 0]);
+    expect([reused.boards[4]?.onBoard.across.toString(), reused.boards[4]?.onBoard.up.toString()]).toEqual(["30 in", "0 in"]);
+  });
+
+  it("lets both stretches of a joint that runs through end on the level joint between them", () => {
+    const layout = boardLayout(wall("10 ft", "6 ft"));
+    expect(layout.boards.map(({ kind }) => kind)).toEqual(["whole", "whole", "whole", "whole"]);
+    // The joint up at 60 in is drawn a course at a time: both stretches end on the level joint.
+    expect(layout.overlaps.toString()).toBe("2");
+  });
+
+  //  96 ┌────┬────────────┬────┐
+  //     │    │  above 12  │    │
+  //  84 │    ├────────────┤    │     boards 4 x 8 upright; window 48 in wide over the whole
+  //     │    │   window   │    │     second board, from 36 in to 84 in
+  //  36 │    ├────────────┤    │
+  //     │    │  below 36  │    │
+  //   0 └────┴────────────┴────┘
+  it("takes the pieces above and below a window from one board", () => {
+    const layout = boardLayout(wall("12 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("48 in", "36 in", "48 in", "48 in")] }));
+    expect(drawn(layout)).toEqual(["0 0 48x96 whole 1", "48 0 48x36 cut 2", "48 84 48x12 cut 2", "96 0 48x96 whole 3"]);
+    // Joints at 48 and 96 in, each 96 - 48 in long: no joint along the window.
+    expect([layout.uprightJoints.toString(), layout.levelJoints.toString(), layout.narrowest.toString()]).toEqual(["8 ft", "0 ft", "12 in"]);
+    // The joints end at all four corners of the window.
+    expect(layout.jointsAtCorners.toString()).toBe("4");
+    expect(layout.offcuts.map(({ board, left, bottom, width, height }) => [board, ...[left, bottom, width, height].map(String)])).toEqual([[2, "0 in", "36 in", "48 in", "48 in"]]);
+    expect(layout.area.toString()).toBe("80 ft2");
+  });
+
+  it("cuts round a window and a door, and puts studs at their sides", () => {
+    // A window within one board; a door at the foot, across the joint at 96 in.
+    const layout = boardLayout(wall("12 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("10 in", "40 in", "20 in", "30 in"), opening("80 in", "0 in", "36 in", "80 in")] }));
+    expect(drawn(layout)).toEqual(["0 0 48x96 less 10 40 20x30 cut 1", "48 0 48x96 less 80 0 16x80 cut 2", "96 0 48x96 less 96 0 20x80 cut 3"]);
+    const places = layout.studs.map(({ across, stands }) => `${across.toString()} ${stands}`);
+    expect(places).toContain("10 in opening");
+    expect(places).toContain("30 in opening");
+    expect(places).toContain("116 in opening");
+    // 80 in is 5 x 16: a stud of the spacing stands there already.
+    expect(places).toContain("80 in spacing");
+    // Joint at 48 in: 8 ft. Joint at 96 in: over the door only, 96 - 80 = 16 in.
+    expect(layout.uprightJoints.to("in").toString()).toBe("112");
+  });
+
+  it("keeps pieces apart that touch at a point only", () => {
+    // In one board of 48 in x 96 in, two openings meet at its middle, corner to corner.
+    const layout = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "0 in", "24 in", "48 in"), opening("24 in", "48 in", "24 in", "48 in")] }));
+    expect(drawn(layout)).toEqual(["24 0 24x48 cut 1", "0 48 24x48 cut 1"]);
+    expect(layout.jointLength.toString()).toBe("0 ft");
+  });
+
+  it("cuts out another piece that lies in the crook of a piece", () => {
+    // Two openings make an L from the left edge to the foot and shut off the lower left corner of the board.
+    const layout = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "40 in", "30 in", "6 in"), opening("24 in", "0 in", "6 in", "40 in")] }));
+    const inner = layout.boards.find(({ width }) => width.toString() === "24 in");
+    const outer = layout.boards.find(({ width }) => width.toString() === "48 in");
+    expect([inner?.height.toString(), inner?.area.to("in2").toString()]).toEqual(["40 in", "960"]);
+    // 48 x 96 less 30 x 46
+    expect([outer?.height.toString(), outer?.area.to("in2").toString()]).toEqual(["96 in", "3228"]);
+    expect(outer?.cutouts.map(({ width, height }) => `${width.toString()} ${height.toString()}`)).toEqual(["30 in 46 in"]);
+    expect(layout.boardsUsed.toString()).toBe("1");
+  });
+
+  it("begins where it is told, and turns a board that is larger than the wall into one piece", () => {
+    const shifted = boardLayout(wall("10 ft", "6 ft", { start: { across: "20 in", up: "16 in" } }));
+    // Courses 0 to 16, 16 to 52, 52 to 72; ends at 20 and 80 in.
+    expect(drawn(shifted).slice(0, 4)).toEqual(["0 0 20x16 cut 1", "20 0 60x16 cut 2", "80 0 40x16 cut 3", "0 16 20x36 cut 4"]);
+    const low = boardLayout(wall("3 ft", "2 ft", { board: fourByEight }));
+    expect(drawn(low)).toEqual(["0 0 36x24 cut 1"]);
+    expect(low.jointLength.toString()).toBe("0 ft");
+  });
+
+  it("is shown in metric where the board is, and comes out alike", () => {
+    const layout = boardLayout(wall("6 m", "2.4 m", { board: { width: "1200 mm", length: "2400 mm" }, orientation: "upright", studs: { spacing: "600 mm", start: "600 mm" }, screws: { spacing: "200 mm", edgeDistance: "10 mm" } }));
+    expect([layout.boardsUsed, layout.uprightJoints, layout.area].map(String)).toEqual(["5", "9.6 m", "14.4 m2"]);
+    // A line: (2400 - 20) / 200 = 11.9, so 12 spaces and 13 screws; three lines a board.
+    expect(layout.screws?.toString()).toBe("195");
+  });
+});
+
+describe("boardLayout under raking edges", () => {
+  //   48        ╱│╲
+  //           ╱  │  ╲        two boards of 4 ft x 4 ft, each cut to half
+  //    0    ╱────┴────╲
+  it("cuts a gable of 8 ft x 4 ft from two square boards", () => {
+    const layout = boardLayout({ ...wall("1 ft", "1 ft", { board: { width: "4 ft", length: "4 ft" }, screws: { spacing: "8 in" } }), wall: { kind: "gable", width: "8 ft", height: "4 ft" } });
+    expect(drawn(layout)).toEqual(["0 0 48x48 cut 1", "48 0 48x48 cut 2"]);
+    expect(layout.boards[0]?.corners.map(({ across, up }) => `${across.toString()} ${up.toString()}`)).toEqual(["0 in 0 in", "48 in 0 in", "48 in 48 in"]);
+    expect([layout.area, layout.uprightJoints, layout.jointsOffStuds].map(String)).toEqual(["16 ft2", "4 ft", "0 ft"]);
+    // Lines at 16, 32 and 48 in are as high: ceil(15.25 / 8) + 1 = 3, ceil(31.25 / 8) + 1 = 5, ceil(47.25 / 8) + 1 = 7;
+    // none at the point. 15 a board.
+    expect(layout.boards.map(({ screws }) => screws)).toEqual([15, 15]);
+    expect(layout.boards.map(({ leftOnStud, rightOnStud }) => [leftOnStud, rightOnStud])).toEqual([[true, true], [true, true]]);
+  });
+
+  it("closes the areas of a trapezoid and of the textbook's gable end (Pearson, Ex. 13-17)", () => {
+    // 12 ft x (4 + 8) / 2 ft
+    const shed = boardLayout({ ...wall("1 ft", "1 ft"), wall: { kind: "trapezoid", width: "12 ft", leftHeight: "4 ft", rightHeight: "8 ft" } });
+    expect(shed.area.toString()).toBe("72 ft2");
+    expect(vector("textbook-sheathing-40").inputs.gables).toBe("0.5*24*3*2");
+    const gableEnd = boardLayout({ ...wall("1 ft", "1 ft", { board: fourByEight }), wall: { kind: "gable", width: "24 ft", height: "3 ft" } });
+    expect(gableEnd.area.toString()).toBe("36 ft2");
+    // By area two boards do for it; laid out, three places across, the outer ones cut to a triangle.
+    expect([gableEnd.boardsByArea.toString(), gableEnd.boardsUsed.toString()]).toEqual(["2", "3"]);
+  });
+
+  it("takes a polygon from anywhere on the sheet, either way round", () => {
+    const corners = [{ x: "100 ft", y: "50 ft" }, { x: "110 ft", y: "50 ft" }, { x: "110 ft", y: "56 ft" }, { x: "105 ft", y: "59 ft" }, { x: "100 ft", y: "56 ft" }];
+    const house = { ...wall("1 ft", "1 ft", { stagger: "30 in", openings: [opening("4 ft", "3 ft", "2 ft", "4 ft")] }) };
+    const [onward, back] = [corners, [...corners].reverse()].map((points) => boardLayout({ ...house, wall: { kind: "polygon", points } }));
+    // 10 x 6 + 10 x 3 / 2 - 8
+    expect(onward?.area.toString()).toBe("67 ft2");
+    expect(back === undefined ? [] : drawn(back)).toEqual(onward === undefined ? undefined : drawn(onward));
+  });
+
+  it("parts a piece where a raking edge meets the corner of an opening", () => {
+    // Over the opening the gable of 45 degrees comes down to its upper left corner (24, 24): nothing is left over the corner.
+    const gable = { ...wall("1 ft", "1 ft", { board: { width: "4 ft", length: "4 ft" }, openings: [opening("24 in", "0 in", "24 in", "24 in")] }), wall: { kind: "gable", width: "8 ft", height: "4 ft" } } as Input;
+    const pieces = drawn(boardLayout(gable));
+    expect(pieces).toEqual(["0 0 24x24 cut 1", "24 24 24x24 cut 1", "48 0 48x48 cut 2"]);
+  });
+});
+
+describe("boardLayout and what it tells", () => {
+  it("flags edges between studs, and counts no screws there where they are not backed", () => {
+    const backed = boardLayout.solve(wall("10 ft", "6 ft", { screws: { spacing: "8 in" } }));
+    const bare = boardLayout.solve(wall("10 ft", "6 ft", { screws: { spacing: "8 in" }, edgesBacked: false }));
+    expect(backed.cautions.join(" ")).toContain("6 ft of upright joints lie between studs and need backing");
+    expect(bare.cautions.join(" ")).toContain("6 ft of upright joints lie between studs without backing");
+    // A line of 36 in: ceil(35.25 / 8) + 1 = 6. Lines of the left boards: 0, 16, 32, 48, and the edge at 60; of the right
+    // ones: the edge at 60, and 64, 80, 96, 112, 120.
+    expect(backed.answers.boards.map(({ screws }) => screws)).toEqual([30, 36, 30, 36]);
+    expect(bare.answers.boards.map(({ screws }) => screws)).toEqual([24, 30, 24, 30]);
+  });
+
+  it("says what it took for granted, and nothing of a start that was given", () => {
+    const assumed = boardLayout.solve(wall("10 ft", "6 ft")).assumptions;
+    expect(assumed.filter((text) => text.startsWith("start:"))).toHaveLength(1);
+    expect(assumed.filter((text) => text.startsWith("studs:"))).toHaveLength(1);
+    expect(boardLayout.solve(wall("10 ft", "6 ft", { start: { across: "0 in", up: "0 in" } })).assumptions.filter((text) => text.startsWith("start:"))).toEqual([]);
+  });
+
+  it("lays a round or arched opening out as the box round it, and says so", () => {
+    const round = boardLayout.solve(wall("10 ft", "6 ft", { openings: [{ shape: { kind: "round", diameter: "2 ft" }, left: "2 ft", bottom: "2 ft" }, { shape: { kind: "arched", width: "2 ft", height: "2 ft", rise: "1 ft" }, left: "6 ft", bottom: "0 ft" }] }));
+    expect(round.answers.openings.map(({ width, height }) => `${width.toString()} ${height.toString()}`)).toEqual(["24 in 24 in", "24 in 36 in"]);
+    expect(round.answers.area.toString()).toBe("50 ft2");
+    expect(round.cautions.join(" ")).toContain("the box round it");
+  });
+
+  it("warns of lines too short for screws, and does not count them", () => {
+    // The upper course is 3/4 in high: twice the edge distance, no room.
+    const sliver = boardLayout.solve(wall("5 ft", "36-3/4 in", { screws: { spacing: "8 in" } }));
+    expect(sliver.answers.boards.map(({ screws }) => screws)).toEqual([30, 0]);
+    expect(sliver.cautions.join(" ")).toContain("5 lines of screws have no room");
+    expect(boardLayout(wall("5 ft", "36-13/16 in", { screws: { spacing: "8 in" } })).boards[1]?.screws).toBe(10);
+  });
+
+  it("takes a length from a root with all its digits", () => {
+    // The rake of a gable 10 ft wide and 5 ft high is the root of 50 ft2.
+    const { rake } = gable({ width: "10 ft", height: "5 ft" });
+    const layout = boardLayout({ ...wall("1 ft", "1 ft"), wall: { kind: "rectangle", width: rake, height: "6 ft" } });
+    expect(layout.area.toNumber("ft2")).toBeCloseTo(6 * Math.sqrt(50), 12);
+    expect(layout.wall.width.to("ft").minus(rake.to("ft")).abs().lt("1e-35")).toBe(true);
+  });
+});
+
+describe("boardLayout refuses", () => {
+  it("openings beyond the wall and openings that overlap, all at once", () => {
+    const bad = wall("10 ft", "6 ft", { openings: [opening("9 ft", "0 ft", "2 ft", "2 ft"), opening("2 ft", "5 ft", "2 ft", "2 ft"), opening("3 ft", "4 ft", "2 ft", "1.5 ft")] });
+    expect(problemsOf(bad)).toEqual([["refused", "openings.0"], ["refused", "openings.1"], ["refused", "openings.2"]]);
+    const touching = wall("10 ft", "6 ft", { openings: [opening("0 ft", "0 ft", "2 ft", "6 ft"), opening("2 ft", "0 ft", "2 ft", "3 ft"), opening("2 ft", "3 ft", "8 ft", "3 ft")] });
+    expect(problemsOf(touching)).toEqual([]);
+    expect(problemsOf({ ...wall("1 ft", "1 ft", { openings: [opening("0 ft", "0 ft", "1 ft", "1 ft")] }), wall: { kind: "gable", width: "8 ft", height: "4 ft" } })).toEqual([["refused", "openings.0"]]);
+  });
+
+  it("a board with its sides changed about, shifts longer than the board, a first stud too far, all at once", () => {
+    const bad = wall("10 ft", "6 ft", { board: { width: "5 ft", length: "3 ft" }, stagger: "61 in", studs: { spacing: "16 in", start: "17 in" }, start: { across: "61 in", up: "61 in" } });
+    expect(problemsOf(bad)).toEqual([["refused", "board.width"], ["refused", "stagger"], ["refused", "studs.start"], ["refused", "start.across"], ["refused", "start.up"]]);
+    expect(problemsOf(wall("10 ft", "6 ft", { stagger: "5 ft", start: { across: "5 ft", up: "3 ft" } }))).toEqual([]);
+  });
+
+  it("nought and negative sizes, and keys that are missing or not known", () => {
+    const bad = { ...wall("0 ft", "6 ft", { board: { width: "0 ft", length: "-1 ft" }, stagger: "-1 in", studs: { spacing: "0 in", start: "-1 in" } }), openings: undefined, turned: true };
+    expect(problemsOf(bad).map(([, path]) => path)).toEqual(["wall.width", "openings", "board.width", "board.length", "stagger", "studs.spacing", "studs.start", "turned"]);
+  });
+
+  it("a wall that is all opening, and outlines it cannot lay out", () => {
+    expect(problemsOf(wall("10 ft", "6 ft", { openings: [opening("0 ft", "0 ft", "10 ft", "6 ft")] }))).toEqual([["refused", "openings"]]);
+    expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "segment", width: "8 ft", rise: "2 ft" } })).toEqual([["refused", "wall.kind"]]);
+    const stepped = [["0 ft", "0 ft"], ["8 ft", "0 ft"], ["8 ft", "4 ft"], ["4 ft", "4 ft"], ["4 ft", "8 ft"], ["0 ft", "8 ft"]].map(([x, y]) => ({ x, y }));
+    expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points: stepped } })).toEqual([["refused", "wall.kind"]]);
+  });
+
+  it("a job that is a slip of the pen", () => {
+    expect(problemsOf(wall("10 ft", "6 ft", { board: { width: "3 mil", length: "5 mil" } }))).toEqual([["refused", "board"]]);
+    expect(problemsOf(wall("10 ft", "6 ft", { studs: { spacing: "16 mil", start: "0 in" } }))).toEqual([["refused", "studs.spacing"]]);
+    expect(problemsOf(wall("200 ft", "6 ft", { openings: Array.from({ length: 101 }, (_, index) => opening(`${String(index)} ft`, "0 ft", "1 in", "1 in")) }))).toEqual([["refused", "openings"]]);
+  });
+});
