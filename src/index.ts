@@ -1,6 +1,15 @@
 /**
- * Everything but the whole-wall take-off, renderers, schemas and the catalogue, which are entries of their own.
+ * The engine and every topic. The whole-wall take-off, renderers, schemas and the catalogue are entries of their own.
  *
  * @packageDocumentation
  */
 export * from "./core/index.js";
+export * from "./boards/index.js";
+export * from "./fasteners/index.js";
+export * from "./film/index.js";
+export * from "./joints/index.js";
+export * from "./layout/index.js";
+export * from "./membrane/index.js";
+export * from "./mortar/index.js";
+export * from "./shapes/index.js";
+export * from "./timing/index.js";

@@ -21,10 +21,12 @@ export interface Cost {
   readonly pieces: number;
 }
 
+/** What some pieces of stock cost together. */
 export function costOf(pieces: readonly StockPiece[]): Cost {
   return { length: pieces.reduce((sum, { stock }) => sum + stock, 0n), pieces: pieces.length };
 }
 
+/** Whether the first costs less than the other. */
 export function cheaper(one: Cost, other: Cost): boolean {
   return one.length < other.length || (one.length === other.length && one.pieces < other.pieces);
 }

@@ -9,6 +9,7 @@ export function exactLength(length: Quantity<"length">): Fraction {
   return isExact(amount) ? amount : readDigits(amount.toFixed());
 }
 
+/** No length at all. */
 export const nought: Fraction = exact(0n);
 
 /** Makes quantities from fractions in base units, shown as the length they go with is: metric or of the United States. */

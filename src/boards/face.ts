@@ -30,7 +30,9 @@ export interface Face {
   readonly rakes: readonly Rake[];
 }
 
+/** The lesser of two. */
 export const min = (a: Fraction, b: Fraction): Fraction => (a.compare(b) <= 0 ? a : b);
+/** The greater of two. */
 export const max = (a: Fraction, b: Fraction): Fraction => (a.compare(b) >= 0 ? a : b);
 
 /** The number as text, the same for equal numbers. */
@@ -47,7 +49,9 @@ export function shared(one: Box, other: Box): Box | undefined {
   return box.left.compare(box.right) < 0 && box.bottom.compare(box.top) < 0 ? box : undefined;
 }
 
+/** From the left edge of a box to its right one. */
 export const widthOf = ({ left, right }: Box): Fraction => right.sub(left);
+/** From the bottom of a box to its top. */
 export const heightOf = ({ bottom, top }: Box): Fraction => top.sub(bottom);
 
 /** The corners of a box, anticlockwise. */

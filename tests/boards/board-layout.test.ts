@@ -248,7 +248,7 @@ describe("boardLayout refuses", () => {
 
   it("nought and negative sizes, and keys that are missing or not known", () => {
     const bad = { ...wall("0 ft", "6 ft", { board: { width: "0 ft", length: "-1 ft" }, stagger: "-1 in", studs: { spacing: "0 in", start: "-1 in" } }), openings: undefined, turned: true };
-    expect(problemsOf(bad).map(([, path]) => path)).toEqual(["wall.width", "openings", "board.width", "board.length", "stagger", "studs.spacing", "studs.start", "turned"]);
+    expect(problemsOf(bad).map(([, path]) => path)).toEqual(["wall.width", "openings", "studs.spacing", "studs.start", "board.width", "board.length", "stagger", "turned"]);
   });
 
   it("a wall that is all opening, and outlines it cannot lay out", () => {

@@ -1,6 +1,6 @@
 // An independent check of a layout on rectangular walls. It shares no code with src/boards: it takes whole sixteenths of
 // an inch, cuts the wall along every edge there is, and asks of each cell which piece lies on it.
-import { type Quantity } from "../../src/core/index.js";
+import type { Quantity } from "../../src/core/index.js";
 import type { BoardLayout, PlacedBoard, WallBox } from "../../src/boards/index.js";
 
 /** A job in whole sixteenths of an inch. */
