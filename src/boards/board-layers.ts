@@ -27,7 +27,7 @@ export interface BoardLayers {
  *
  * @example
  * ```ts
- * const upright = { board: { width: "4 ft", length: "8 ft" }, orientation: "upright", stagger: "0 in" };
+ * const upright = { board: { width: "4 ft", length: "8 ft" }, orientation: "upright", stagger: "0 in" } as const;
  * const layers = boardLayers({
  *   wall: { kind: "rectangle", width: "20 ft", height: "8 ft" },
  *   openings: [],

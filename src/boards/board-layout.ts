@@ -5,14 +5,14 @@ import { nested } from "../schema/nested.js";
 import { boardCount } from "./board-count.js";
 import { coursesOf, placesOf } from "./courses.js";
 import { nought, type Shown, shownLike } from "./exact-length.js";
-import { heightOf, min, widthOf } from "./face.js";
+import { cornersWithin, heightOf, min, widthOf } from "./face.js";
 import { jointLinesOf } from "./joint-lines.js";
 import { type JointTally, jointTallyOf } from "./joint-tally.js";
 import { geometryOf } from "./layout-geometry.js";
 import { layoutInput, type ReadLayout } from "./layout-input.js";
 import { screwCounter } from "./layout-screws.js";
 import { piecesOf } from "./pieces.js";
-import { boardJoint, boardOffcut, type BoardJoint, type BoardOffcut, type LayoutStud, placedBoard, type PlacedBoard, wallBox, type WallBox } from "./placed-board.js";
+import { boardJoint, boardOffcut, type BoardJoint, type BoardOffcut, type LayoutStud, placedBoard, type PlacedBoard, wallBox, type WallBox, wallPoint, type WallPoint } from "./placed-board.js";
 import { sawingOf } from "./sawing.js";
 import { screwLinesOf } from "./screw-lines.js";
 import { studsOf } from "./studs.js";
@@ -45,6 +45,8 @@ export interface BoardLayout {
   readonly offcuts: readonly BoardOffcut[];
   /** The box round the wall. */
   readonly wall: WallBox;
+  /** The corners of the wall, anticlockwise. */
+  readonly outline: readonly WallPoint[];
 }
 
 /**
@@ -92,6 +94,7 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
   const area = show.area(pieces.map(({ piece }) => piece.area).reduce((total, one) => total.add(one)));
   const { placed: boardsByArea } = work.part(boardCount, { area, boardWidth: given.board.width, boardHeight: given.board.length, waste: 0 }).answers;
   tellOf(given, tally, screwed.reduce((total, one) => total + (one?.withoutRoom ?? 0), 0), show, work);
+  const box = { left: nought, bottom: nought, right: face.width, top: face.height };
   return {
     boardsUsed: show.count(boards),
     boardsByArea,
@@ -109,7 +112,8 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
     studs: studs.lines.map(({ at, stands }) => ({ across: show.length(at), stands })),
     openings: openings.map((opening) => wallBox(opening, show)),
     offcuts: offcuts.map((offcut) => boardOffcut(offcut, show)),
-    wall: wallBox({ left: nought, bottom: nought, right: face.width, top: face.height }, show),
+    wall: wallBox(box, show),
+    outline: cornersWithin(box, face.rakes).map((corner) => wallPoint(corner, show)),
   };
 }
 

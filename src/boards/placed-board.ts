@@ -76,7 +76,8 @@ export function wallBox(box: Box, show: Shown): WallBox {
   return { left: show.length(box.left), bottom: show.length(box.bottom), width: show.length(widthOf(box)), height: show.length(heightOf(box)) };
 }
 
-function wallPoint({ across, up }: Point, show: Shown): WallPoint {
+/** A point as it is answered. */
+export function wallPoint({ across, up }: Point, show: Shown): WallPoint {
   return { across: show.length(across), up: show.length(up) };
 }
 

@@ -1,21 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { boardLayout } from "../../src/boards/board-layout.js";
+import { drawFrom } from "../support/random.js";
 import { faultsOf, type Job, type Rectangle } from "./layout-checker.js";
-
-/** Numbers that come out alike in every run (Park and Miller's generator). */
-function numbersFrom(seed: number): (least: number, most: number) => number {
-  let state = seed;
-  return (least, most) => {
-    state = (state * 48_271) % 2_147_483_647;
-    return least + (state % (most - least + 1));
-  };
-}
 
 const inch = 16;
 
 /** A wall of some feet with up to five openings; half of the sizes on whole inches, so that edges often meet. */
 function randomJob(seed: number): Job {
-  const pick = numbersFrom(seed * 7919 + 1);
+  const { whole: pick } = drawFrom(seed);
   const grain = pick(0, 1) === 0 ? inch : 1;
   const length = (least: number, most: number): number => pick(least / grain, most / grain) * grain;
   const [width, height] = [length(24 * inch, 400 * inch), length(20 * inch, 200 * inch)];
