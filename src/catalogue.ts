@@ -4,23 +4,76 @@
  *
  * @packageDocumentation
  */
-import * as boards from "./boards/index.js";
-import type { Callable } from "./core/calculation.js";
-import * as fasteners from "./fasteners/index.js";
-import * as film from "./film/index.js";
-import * as joints from "./joints/index.js";
-import * as layout from "./layout/index.js";
-import * as membrane from "./membrane/index.js";
-import * as mortar from "./mortar/index.js";
-import * as shapes from "./shapes/index.js";
-import * as takeoff from "./takeoff/index.js";
-import * as timing from "./timing/index.js";
-
-/** A calculation or a composed function of the catalogue, whatever it is given. */
-export type Listed = Callable<never, unknown>;
-
-const topics: readonly object[] = [boards, fasteners, film, joints, layout, membrane, mortar, shapes, takeoff, timing];
+import {
+  boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder,
+} from "./boards/index.js";
+import type { AnyCallable } from "./core/calculation.js";
+import {
+  allowableStrength, allowableWindPressure, boardEdgesOnStuds, boardModules, boardScrews, boardScrewsEdgeField,
+  claddingPressure, cornerZoneWidth, deliveredThickness, elevationFactorCustomary, elevationFactorSi, exposureB,
+  exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver,
+  pullOverSince2022, pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel,
+  spacingForPressure, spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710,
+  velocityPressure716, wallPressure, wallPressureCoefficient, windVelocityPressure,
+} from "./fasteners/index.js";
+import {
+  coatingOrder, coatingPacks, coatingVolume, dryFilm, filmAllowance, filmFromUsage, filmMean, filmReadingCheck,
+  filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare, spreadingRate, wetFilm,
+  wetFilmBracket,
+} from "./film/index.js";
+import {
+  backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, mixedFace, mortarJointLength, pointingDepth,
+  pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth, repointingLayers,
+  roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
+} from "./joints/index.js";
+import { cornerUnits, unitsForFace } from "./layout/index.js";
+import { barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps } from "./membrane/index.js";
+import {
+  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill,
+  levellingCoat, mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix,
+  squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
+} from "./mortar/index.js";
+import {
+  archedOpening, circle, circularSegment, gable, openingMeasures, polygonEdge, rectangle, trapezoid, wallMeasures,
+} from "./shapes/index.js";
+import {
+  backingFace, cornerPacks, courseHeight, edgeBacking, faceGrowth, returnCornerCover, stoneFace, takeOff,
+  unitsPlaced, wallCornerCover,
+} from "./takeoff/index.js";
+import { mixClock, mixTimes } from "./timing/index.js";
 
 /** Everything that can be called, by topic. */
-export const catalogue: readonly Listed[] = /* @__PURE__ */ (() =>
-  Object.freeze(topics.flatMap((topic) => Object.values(topic).filter((one): one is Listed => typeof one === "function" && "solve" in one))))();
+export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<AnyCallable[]>([
+  // boards
+  boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder,
+  // fasteners
+  allowableStrength, allowableWindPressure, boardEdgesOnStuds, boardModules, boardScrews, boardScrewsEdgeField,
+  claddingPressure, cornerZoneWidth, deliveredThickness, elevationFactorCustomary, elevationFactorSi, exposureB,
+  exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver,
+  pullOverSince2022, pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel,
+  spacingForPressure, spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710,
+  velocityPressure716, wallPressure, wallPressureCoefficient, windVelocityPressure,
+  // film
+  coatingOrder, coatingPacks, coatingVolume, dryFilm, filmAllowance, filmFromUsage, filmMean, filmReadingCheck,
+  filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare, spreadingRate, wetFilm,
+  wetFilmBracket,
+  // joints
+  backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, mixedFace, mortarJointLength, pointingDepth,
+  pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth, repointingLayers,
+  roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
+  // layout
+  cornerUnits, unitsForFace,
+  // membrane
+  barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps,
+  // mortar
+  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill,
+  levellingCoat, mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix,
+  squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
+  // shapes
+  archedOpening, circle, circularSegment, gable, openingMeasures, polygonEdge, rectangle, trapezoid, wallMeasures,
+  // takeoff
+  backingFace, cornerPacks, courseHeight, edgeBacking, faceGrowth, returnCornerCover, stoneFace, takeOff,
+  unitsPlaced, wallCornerCover,
+  // timing
+  mixClock, mixTimes,
+]);

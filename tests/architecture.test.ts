@@ -21,8 +21,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   render: ["core"],
   exercise: ["core"],
   sheet: ["core"],
-  "catalogue.ts": ["core", ...topics, "takeoff", "planning"],
-  "index.ts": ["core", ...topics],
+  "catalogue.ts": ["core", "shapes", ...topics, "takeoff", "planning"],
+  "index.ts": ["core", "shapes", ...topics],
 };
 
 interface Import {

@@ -28,6 +28,17 @@ export interface Callable<Input, A> extends StandardSchema<Input> {
   readonly try: (input: unknown) => Attempt<A>;
 }
 
+/** A calculation or a composed function, whatever it is given and answers. */
+export interface AnyCallable {
+  (input: never): unknown;
+  readonly id: string;
+  readonly title: string;
+  /** See {@link Callable}. */
+  readonly solve: (input: never) => Solution;
+  /** See {@link Callable}. */
+  readonly try: (input: unknown) => Attempt<unknown>;
+}
+
 /** A calculation: formulas over inputs, with its definition for all to read. */
 export interface Calculation<D extends Definition = Definition> extends Callable<Inputs<D["given"]>, Answers<D>> {
   readonly definition: D;

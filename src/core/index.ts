@@ -5,7 +5,7 @@
  * @packageDocumentation
  */
 export { type Basis, basisText } from "./basis.js";
-export { type Calculation, calculation, type Callable } from "./calculation.js";
+export { type AnyCallable, type Calculation, calculation, type Callable } from "./calculation.js";
 export { type Composed, composed, type ComposedFrom, type Work } from "./composed.js";
 export type {
   Answers, Checked, Choice, ChoiceDefinition, ConstantDefinition, Definition, Entries, EntryDefinition, Given, GivenDefinition, Inputs, LimitText,

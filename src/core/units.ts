@@ -89,7 +89,7 @@ export function unitQuotient(code: UnitCode): string | undefined {
  * ```
  */
 export function unitsOf<D extends DimensionName>(dimension: D): readonly UnitOf<D>[] {
-  return Object.values(units[dimension]).flatMap((group) => Object.keys(group)) as UnitOf<D>[];
+  return Object.values<object>(units[dimension]).flatMap((group) => Object.keys(group)) as UnitOf<D>[];
 }
 
 type Spellings = ReadonlyMap<string, UnitCode>;

@@ -120,7 +120,14 @@ const forces: readonly UnitCode[] = ["lbf", "kip", "N", "kN"];
 /** What simple units measure, so that two of a kind are seen to clash; force stands by itself. */
 function touches(code: UnitCode): readonly string[] {
   if (forces.includes(code)) return ["force"];
+  if (isOfForce(code)) return ["force", "length"];
   return ["length", "mass", "time", "temperature", "money", "labour"].filter((_, index) => unitPowers(code)[index] !== 0);
+}
+
+/** Whether a unit is of force and length, as ksi is; it is then never taken apart into mass and time. */
+function isOfForce(code: UnitCode): boolean {
+  const [, mass, time] = unitPowers(code);
+  return mass !== 0 && time === -2 * mass;
 }
 
 function familyOf(operands: readonly Operand[]): Family {
@@ -148,6 +155,7 @@ interface Chosen {
 function inFamily(code: UnitCode, { length, mass, time, degree, force }: Chosen): UnitProduct {
   if (forces.includes(code)) return new Map([[force, 1]]);
   const [l, m, t, k] = unitPowers(code);
+  if (isOfForce(code)) return timesUnits(new Map([[force, m]]), new Map([[length, l - m]]));
   return [[length, l] as const, [mass, m] as const, [time, t] as const, [degree, k] as const].reduce<UnitProduct>(
     (product, [unit, power]) => timesUnits(product, new Map([[unit, power]])),
     noUnits,

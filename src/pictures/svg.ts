@@ -29,10 +29,12 @@ export function outline(points: readonly (readonly [number, number])[], attribut
   return element("polygon", { points: points.map(([x, y]) => `${drawn(x)},${drawn(y)}`).join(" "), ...attributes });
 }
 
+const rim = { fill: "black", stroke: "white", "stroke-width": 3, "paint-order": "stroke" };
+
 /** Words with their middle at a point, on a white rim so that lines behind do not cross them; turned where asked for. */
 export function words(text: string, [x, y]: readonly [number, number], { size = 12, turned = false, anchor = "middle" }: { readonly size?: number; readonly turned?: boolean; readonly anchor?: "start" | "middle" | "end" } = {}): string {
   const turn = turned ? `rotate(-90 ${drawn(x)} ${drawn(y)})` : undefined;
-  return element("text", { x, y, dy: "0.35em", "font-size": size, "text-anchor": anchor, transform: turn }, escaped(text));
+  return element("text", { x, y, dy: "0.35em", "font-size": size, "text-anchor": anchor, transform: turn, ...rim }, escaped(text));
 }
 
 /** About how wide words come out. */

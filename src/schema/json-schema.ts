@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { basisText } from "../core/basis.js";
-import { type Callable, spaced } from "../core/calculation.js";
+import { type AnyCallable, spaced } from "../core/calculation.js";
 import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
 import type { DimensionName } from "../core/dimensions.js";
 import { fieldsOf } from "../core/read-entries.js";
@@ -25,7 +25,7 @@ const draft = "https://json-schema.org/draft/2020-12/schema";
  * jsonSchemaOf(coursedFace).required; // ["area", "unitLength", "unitHeight", "depth"]
  * ```
  */
-export function jsonSchemaOf(of: Callable<never, unknown>, what: "input" | "answers" = "input"): JsonSchema {
+export function jsonSchemaOf(of: AnyCallable, what: "input" | "answers" = "input"): JsonSchema {
   const head = { $schema: draft, $id: `urn:settingbed:${of.id}:${what}`, title: of.title };
   if (what === "answers") return { ...head, ...answersSchema(of) };
   if ("definition" in of) return { ...head, ...inputSchema((of.definition as Definition).given) };

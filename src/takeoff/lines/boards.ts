@@ -1,3 +1,4 @@
+import type { Work } from "../../core/composed.js";
 import type { Path } from "../../core/problems.js";
 import type { Quantity } from "../../core/quantity.js";
 import { isNought } from "../../core/quantity-arithmetic.js";
@@ -20,38 +21,51 @@ export function boardLines(layer: LayerOf<"boards">, face: Quantity<"area">, pat
     work.problem({ code: "missing", path: ["layers"], given: "", wanted: `${name} is screwed to studs; begin the layers with { "kind": "studs", "spacing": … }` });
     return [];
   }
+  const onStuds = work.attempt(boardEdgesOnStuds, { acrossStuds, alongStuds, studSpacing: studs.spacing, edgesBacked }, path);
+  const backing = onStuds?.answers.backing;
+  // All items are asked for before any is worked out, so that all that is missing comes back at once.
   const item = taking.item(name, path);
   const waste = taking.waste(item);
-  const onStuds = work.attempt(boardEdgesOnStuds, { acrossStuds, alongStuds, studSpacing: studs.spacing, edgesBacked }, path);
+  const screws = asked(`${name} screws`, "pieces", path, taking);
+  const backed = backing === undefined || isNought(backing) ? undefined : asked(`${name} edge backing`, "length", path, taking);
   const perBoard = work.attempt(boardScrews, { acrossStuds, alongStuds, studSpacing: studs.spacing, screwSpacing, ...(edgeDistance === undefined ? {} : { edgeDistance }) }, path);
-  if (waste === undefined || onStuds === undefined || perBoard === undefined) return [];
-  const boards = work.attempt(boardCount, { area: face, boardWidth: acrossStuds, boardHeight: alongStuds, waste }, path);
-  if (boards === undefined) return [];
+  const boards = waste && work.attempt(boardCount, { area: face, boardWidth: acrossStuds, boardHeight: alongStuds, waste }, path);
+  if (waste === undefined || boards === undefined || backing === undefined || perBoard === undefined) return [];
   const { net, placed, toOrder } = boards.answers;
-  const line = orderLine({ item, layer: name, net, allowance: waste, allowanceIs: "waste", toOrder, packs: toOrder, solution: boards });
-  const { backing } = onStuds.answers;
-  const screws = screwLines(layer, placed, perBoard.answers.screws, path, taking);
-  return [line, ...screws, ...(isNought(backing) ? [] : backingLines(layer, placed, backing, path, taking))];
+  return [
+    orderLine({ item, layer: name, net, allowance: waste, allowanceIs: "waste", toOrder, packs: toOrder, solution: boards }),
+    ...(screws === undefined ? [] : screwLines(screws, name, placed, perBoard.answers.screws, path, work)),
+    ...(backed === undefined ? [] : backingLines(backed, name, placed, backing, path, work)),
+  ];
 }
 
-function screwLines({ name }: LayerOf<"boards">, boards: Quantity<"count">, screwsPerBoard: Quantity<"count">, path: Path, taking: Taking): readonly OrderLine[] {
-  const item = taking.item(`${name} screws`, path);
-  const [waste, pack] = [taking.waste(item), taking.pack(item, "pieces")];
-  if (waste === undefined || pack === undefined) return [];
-  const solution = taking.work.attempt(screwOrder, { boards, screwsPerBoard, waste, packCount: pack.pieces }, path);
+/** An item with its waste and its pack. */
+interface Asked<Dimension extends "count" | "length"> {
+  readonly item: string;
+  readonly waste: Quantity<"ratio">;
+  readonly pack: Quantity<Dimension>;
+}
+
+function asked(name: string, key: "pieces", path: Path, taking: Taking): Asked<"count"> | undefined;
+function asked(name: string, key: "length", path: Path, taking: Taking): Asked<"length"> | undefined;
+function asked(name: string, key: "pieces" | "length", path: Path, taking: Taking): Asked<"count" | "length"> | undefined {
+  const item = taking.item(name, path);
+  const [waste, pack] = [taking.waste(item), taking.pack(item, key)];
+  return waste === undefined || pack === undefined ? undefined : { item, waste, pack: pack[key] };
+}
+
+function screwLines({ item, waste, pack }: Asked<"count">, layer: string, boards: Quantity<"count">, screwsPerBoard: Quantity<"count">, path: Path, work: Work): readonly OrderLine[] {
+  const solution = work.attempt(screwOrder, { boards, screwsPerBoard, waste, packCount: pack }, path);
   if (solution === undefined) return [];
   const { net, toOrder, boxes } = solution.answers;
-  return [orderLine({ item, layer: name, net, allowance: waste, allowanceIs: "waste", toOrder, pack: pack.pieces, packs: boxes, solution })];
+  return [orderLine({ item, layer, net, allowance: waste, allowanceIs: "waste", toOrder, pack, packs: boxes, solution })];
 }
 
-function backingLines({ name }: LayerOf<"boards">, boards: Quantity<"count">, backing: Quantity<"length">, path: Path, taking: Taking): readonly OrderLine[] {
-  const { work } = taking;
-  const item = taking.item(`${name} edge backing`, path);
-  const [waste, pack] = [taking.waste(item), taking.pack(item, "length")];
+function backingLines({ item, waste, pack }: Asked<"length">, layer: string, boards: Quantity<"count">, backing: Quantity<"length">, path: Path, work: Work): readonly OrderLine[] {
   const length = work.attempt(edgeBacking, { boards, backing }, path)?.answers.length;
-  if (waste === undefined || pack === undefined || length === undefined) return [];
-  const solution = work.attempt(linearOrder, { length, pieceLength: pack.length, lap: "0 in", waste }, path);
+  if (length === undefined) return [];
+  const solution = work.attempt(linearOrder, { length, pieceLength: pack, lap: "0 in", waste }, path);
   if (solution === undefined) return [];
   const { withWaste, toOrder } = solution.answers;
-  return [orderLine({ item, layer: name, net: length, allowance: waste, allowanceIs: "waste", toOrder: withWaste, pack: pack.length, packs: toOrder, solution })];
+  return [orderLine({ item, layer, net: length, allowance: waste, allowanceIs: "waste", toOrder: withWaste, pack, packs: toOrder, solution })];
 }
