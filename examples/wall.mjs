@@ -3,8 +3,8 @@ import { readFile } from "node:fs/promises";
 import { text } from "settingbed/render";
 import { takeOff } from "settingbed/takeoff";
 
-/** @type {import("settingbed/takeoff").Job} */
-const job = JSON.parse(await readFile(new URL("wall.json", import.meta.url), "utf8"));
+const file = await readFile(new URL("wall.json", import.meta.url), "utf8");
+const job = /** @type {import("settingbed/takeoff").Job} */ (JSON.parse(file));
 const list = takeOff.solve(job);
 console.log(text(list, { parts: false, digits: 5 }));
 
