@@ -4,9 +4,13 @@ import { text } from "settingbed/render";
 import { takeOff } from "settingbed/takeoff";
 
 const file = await readFile(new URL("wall.json", import.meta.url), "utf8");
-const job = /** @type {import("settingbed/takeoff").Job} */ (JSON.parse(file));
-const list = takeOff.solve(job);
-console.log(text(list, { parts: false, digits: 5 }));
+const list = takeOff.try(JSON.parse(file));
 
-const barrier = list.answers.lines.find(({ item }) => item === "barrier");
-if (barrier !== undefined) console.log(text(barrier.solution));
+if (list.ok) {
+  console.log(text(list.solution, { parts: false, digits: 5 }));
+  const barrier = list.solution.answers.lines.find(({ item }) => item === "barrier");
+  if (barrier !== undefined) console.log(text(barrier.solution));
+} else {
+  for (const { message } of list.problems) console.error(message);
+  process.exitCode = 1;
+}
