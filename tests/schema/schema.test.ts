@@ -11,7 +11,7 @@ const face = { area: "312 ft2", unitLength: "11-5/8 in", unitHeight: "3-5/8 in",
 /** The messages of our own problems in what zod found. */
 function problemsIn(result: z.core.util.SafeParseResult<unknown>): readonly string[] {
   if (result.success) return [];
-  return result.error.issues.map((issue) => ("params" in issue ? String((issue.params as { problem?: { code: string } }).problem?.code) : String(issue.code)));
+  return result.error.issues.map((issue) => ("params" in issue ? String((issue.params as { problem?: { code: string } }).problem?.code) : issue.code));
 }
 
 describe("the zod schema of a calculation", () => {
