@@ -34,8 +34,14 @@ describe.each(solutions)("the worked lines of a %s", (_, solution) => {
     }
   });
 
-  it("say = only where no digit is left out", () => {
-    for (const line of text(solution).split("\n").filter((one) => one.includes("≈"))) expect(line).not.toMatch(/≈ \d+$/);
+  it.each(["us", "si"] as const)("say = where a figure is all of the value, and ≈ where digits were left out (%s)", (units) => {
+    for (const { step, result, shown } of workings(solution, { units })) {
+      const { to, factor } = shown ?? { to: result, factor: undefined };
+      // The value at 40 digits, in the unit in which it is printed.
+      const value = step.value.to((to.unit === "" ? undefined : to.unit) as never);
+      expect([step.name, to.exact]).toEqual([step.name, step.exact && value.eq(to.number)]);
+      if (factor?.exact === false) expect(text(solution, { units })).toContain(` ${factor.number} ${factor.unit} ≈ `);
+    }
   });
 });
 

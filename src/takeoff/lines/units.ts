@@ -12,6 +12,7 @@ import type { LayerOf } from "../job.js";
 import { type OrderLine, orderLine } from "../order-line.js";
 import type { Taking } from "../taking.js";
 import { unitsPlaced } from "../units-placed.js";
+import { usualWidth } from "../usual-width.js";
 
 /** A line, and the units it sets, before rounding. */
 interface Set {
@@ -32,7 +33,7 @@ function flatUnits(layer: LayerOf<"units">, { face, cornerCover }: FaceMeasures,
   const item = taking.item(name, path);
   const [waste, pack] = [taking.waste(item), taking.pack(item, "pieces")];
   if (waste === undefined || pack === undefined) return undefined;
-  const joints = { ...(headJoint === undefined ? {} : { headJoint }), ...(bedJoint === undefined ? {} : { bedJoint }) };
+  const joints = { headJoint: usualWidth(headJoint, "headJoint", taking.work), bedJoint: usualWidth(bedJoint, "bedJoint", taking.work) };
   const solution = taking.work.attempt(unitsForFace, { area: face, cornerCover, unitLength, unitHeight, ...joints, waste, packCount: pack.pieces }, path);
   if (solution === undefined) return undefined;
   const { net, toOrder, packs } = solution.answers;
@@ -45,7 +46,7 @@ function cornerUnitLines(layer: LayerOf<"units">, { cornerEdges }: FaceMeasures,
   if (isNought(cornerEdges) || corners === undefined) return { net: quantity("count", 0), lines: [] };
   const item = taking.item(corners.name, [...path, "corners"]);
   const [waste, pack] = [taking.waste(item), taking.pack(item, "pieces")];
-  const course = work.attempt(courseHeight, { unitHeight, ...(bedJoint === undefined ? {} : { bedJoint }) }, path);
+  const course = work.attempt(courseHeight, { unitHeight, bedJoint: usualWidth(bedJoint, "bedJoint", work) }, path);
   if (waste === undefined || pack === undefined || course === undefined) return undefined;
   const { longLeg, shortLeg } = corners;
   const counted = { edgeHeight: cornerEdges, longLeg, shortLeg, courseHeight: course.answers.courseHeight, waste };
