@@ -4,7 +4,7 @@ import { gzipSync } from "node:zlib";
 import { subPaths } from "./support/exports.mjs";
 
 // The goal is 25,000 and 700; these hold what has been reached, so that nothing grows unseen.
-const limits = { one: 27_200, further: 910 };
+const limits = { one: 25_900, further: 900 };
 
 /** @typedef {{ id: string, name: string, from: string, formula: boolean }} Found */
 

@@ -2,12 +2,12 @@ import { Decimal as DecimalDefault } from "decimal.js";
 import { Fraction } from "fraction.js";
 
 /**
- * Our own decimals: 40 digits, plain notation. A private clone, so that nobody's `Decimal.set` reaches it and ours
- * reaches nobody's.
+ * Our own decimals: 40 digits, plain notation. A private clone of the defaults (rounding half up), so that nobody's
+ * `Decimal.set` reaches it and ours reaches nobody's.
  */
 export const Decimal = DecimalDefault.clone({
+  defaults: true,
   precision: 40,
-  rounding: DecimalDefault.ROUND_HALF_UP,
   toExpNeg: -40,
   toExpPos: 60,
 });
@@ -76,13 +76,6 @@ function refuseWhere(broken: boolean, reason: string): void {
   if (broken) throw new NoValue(reason);
 }
 
-/** Works on fractions where both amounts are, on decimals otherwise. */
-function onBoth(operation: "add" | "sub" | "mul" | "div"): (a: Amount, b: Amount) => Amount {
-  return (a, b) => (isExact(a) && isExact(b) ? bounded(a[operation](b)) : finite(toDecimal(a)[operation](toDecimal(b))));
-}
-
-const divide = onBoth("div");
-
 function compare(a: Amount, b: Amount): number {
   return isExact(a) && isExact(b) ? a.compare(b) : toDecimal(a).cmp(toDecimal(b));
 }
@@ -114,16 +107,16 @@ const literals = new Map<string, Amount>();
 /** Exact fractions as far as they reach, decimals of 40 digits beyond. */
 export const exactArithmetic: Arithmetic<Amount> = {
   literal(text) {
-    const known = literals.get(text) ?? (text === "pi" ? Decimal.acos(-1) : readDigits(text));
-    literals.set(text, known);
+    let known = literals.get(text);
+    if (known === undefined) literals.set(text, (known = text === "pi" ? Decimal.acos(-1) : readDigits(text)));
     return known;
   },
-  add: onBoth("add"),
-  subtract: onBoth("sub"),
-  multiply: onBoth("mul"),
+  add: (a, b) => (isExact(a) && isExact(b) ? bounded(a.add(b)) : finite(toDecimal(a).add(toDecimal(b)))),
+  subtract: (a, b) => (isExact(a) && isExact(b) ? bounded(a.sub(b)) : finite(toDecimal(a).sub(toDecimal(b)))),
+  multiply: (a, b) => (isExact(a) && isExact(b) ? bounded(a.mul(b)) : finite(toDecimal(a).mul(toDecimal(b)))),
   divide(a, b) {
     refuseWhere(isZero(b), "it divides by 0");
-    return divide(a, b);
+    return isExact(a) && isExact(b) ? bounded(a.div(b)) : finite(toDecimal(a).div(toDecimal(b)));
   },
   negate: (a) => a.neg(),
   power(base, exponent) {

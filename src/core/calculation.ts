@@ -1,16 +1,18 @@
-import { type Amount, exactArithmetic, isExact } from "./amount.js";
+import { type Amount, exactArithmetic, isExact, NoValue } from "./amount.js";
 import type { Basis } from "./basis.js";
-import type { Answers, Checked, Definition, Inputs } from "./definition.js";
-import type { Formula } from "./formula.js";
-import { parseFormula } from "./formula.js";
+import type { Answers, Checked, Definition, Inputs, StepDefinition } from "./definition.js";
+import { type Formula, parseFormula } from "./formula.js";
+import type { DimensionName } from "./dimensions.js";
 import { deepFrozen } from "./frozen.js";
 import { InputError, type Problem, problem } from "./problems.js";
-import { compile, evaluate, governing, type Program, type ProgramStep, type Run, StepFailure } from "./program.js";
+import { evaluate, governing, type Values } from "./program.js";
 import { amountOf, makeQuantity, type Quantity } from "./quantity.js";
-import { brokenLimit, type Fields, fieldsOf, limitsOf, type ReadEntries, readEntries, shownUnits, writtenQuantity } from "./read-entries.js";
+import { brokenLimit, type Fault, type Fields, fieldsWith, type Limit, limitsOf, quantityField, type ReadEntries, readEntries, shownUnits, type ShownUnits, spaced, type Told, writtenQuantity } from "./read-entries.js";
 import type { Attempt, Line, Solution, Step } from "./solution.js";
 import type { StandardSchema } from "./standard-schema.js";
-import { type System, type UnitCode, unitSystem } from "./units.js";
+import { type UnitCode, unitSystem } from "./units.js";
+
+export { spaced };
 
 /** What can be called: a calculation or a composed function, both alike. */
 export interface Callable<Input, A> extends StandardSchema<Input> {
@@ -97,60 +99,53 @@ export function callable<A>(
 
 /** The problems of an error of bad input; any other error, such as that of a hostile getter, becomes one. */
 function problemsOf(error: unknown): readonly Problem[] {
-  const unread = (reason: string): readonly Problem[] => Object.freeze([problem({ code: "refused", path: [], given: "", wanted: `it could not be read (${reason})` })]);
+  let reason = "no reason given";
   try {
     if (error instanceof InputError) return error.problems;
-    return unread(error instanceof Error ? error.message.slice(0, 200) : "no reason given");
+    if (error instanceof Error) reason = error.message.slice(0, 200);
   } catch {
     // Even to ask what was thrown can throw.
-    return unread("no reason given");
   }
+  return Object.freeze([problem({ code: "refused", path: [], given: "", wanted: `it could not be read (${reason})` })]);
 }
 
-/** A step made ready: what its line says, its units, and its limits. */
-interface ReadyStep {
-  readonly row: Definition["steps"][string];
-  readonly line: Omit<Line, "value" | "assumed" | "basis">;
-  readonly limits: ReturnType<typeof limitsOf>;
+/** A step made ready: its formulas by the input of a pair that each goes with; under no word where there is but one. */
+interface ReadyStep extends Told<ShownUnits> {
+  readonly is: DimensionName;
+  readonly differs?: string;
+  readonly limits: readonly Limit[];
+  readonly formulas: readonly (readonly [input: string, formula: Formula])[];
 }
 
 /** A definition made ready: read once, at the first call. */
 interface Ready {
   readonly definition: Definition;
   readonly fields: Fields;
-  readonly constants: readonly Line[];
-  readonly steps: ReadonlyMap<string, ReadyStep>;
-  readonly programs: Map<string, Program>;
+  readonly constants: readonly (Line & { readonly value: Quantity })[];
+  readonly steps: readonly ReadyStep[];
 }
 
 function prepare(definition: Definition): Ready {
-  const constants = Object.entries(definition.constants ?? {}).map(([name, row]): Line => {
-    const value = writtenQuantity(row.is, row.value, name);
-    return Object.freeze({ name, says: row.says, symbol: row.symbol, value, shown: shownUnits(row), basis: row.basis, assumed: false });
-  });
-  const steps = Object.entries(definition.steps).map(([name, row]): [string, ReadyStep] => {
-    const line = { name, says: row.says ?? spaced(name), symbol: row.symbol, shown: shownUnits(row) };
-    return [name, { row, line, limits: limitsOf(row, name) }];
-  });
-  // A calculation's inputs are a composed function's without choices.
-  const fields = fieldsOf(definition.given);
-  return { definition, fields, constants: Object.freeze(constants), steps: new Map(steps), programs: new Map() };
+  const constants = Object.entries(definition.constants ?? {}).map(([name, row]) => Object.freeze(lineOf({ ...row, name, shown: shownUnits(row) }, writtenQuantity(row.is, row.value, name), false)));
+  const steps = Object.entries(definition.steps).map(([name, row]) => readyStep(name, row));
+  return { definition, fields: fieldsWith(quantityField, definition.given), constants: Object.freeze(constants), steps };
 }
 
-/** `unitsPerArea` as `units per area`. */
-export function spaced(name: string): string {
-  return name.replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+function readyStep(name: string, row: StepDefinition): ReadyStep {
+  const texts = typeof row.formula === "string" ? { "": row.formula } : row.formula;
+  const formulas = Object.entries(texts).map(([input, text]) => [input, parseFormula(text)] as const);
+  return { ...row, name, says: row.says ?? spaced(name), shown: shownUnits(row), limits: limitsOf(row, name), formulas };
+}
+
+/** The formula of a step, where the inputs chosen of the pairs are these. */
+function formulaFor({ name, formulas }: ReadyStep, chosen: readonly string[]): Formula {
+  for (const [input, formula] of formulas) if (input === "" || chosen.includes(input)) return formula;
+  throw new Error(`${name} has no formula for this input`);
 }
 
 /** The formulas of a definition, where the inputs chosen of its pairs are these. */
 export function formulasFor(definition: Definition, chosen: readonly string[]): readonly { readonly name: string; readonly formula: Formula }[] {
-  return Object.entries(definition.steps).map(([name, { formula }]) => {
-    if (typeof formula === "string") return { name, formula: parseFormula(formula) };
-    const key = chosen.find((one) => Object.hasOwn(formula, one));
-    const text = key === undefined ? undefined : formula[key];
-    if (text === undefined) throw new Error(`${definition.id}: ${name} has no formula for ${chosen.join(" and ")}`);
-    return { name, formula: parseFormula(text) };
-  });
+  return prepare(definition).steps.map((step) => ({ name: step.name, formula: formulaFor(step, chosen) }));
 }
 
 /** Every choice of one input from each pair of a definition; one empty choice where it has no pair. */
@@ -160,121 +155,108 @@ export function choicesOf(definition: Definition): readonly (readonly string[])[
   return [...pairs.values()].reduce<readonly (readonly string[])[]>((choices, names) => choices.flatMap((choice) => names.map((name) => [...choice, name])), [[]]);
 }
 
-function programFor(ready: Ready, chosen: readonly string[]): Program {
-  const key = chosen.join();
-  const known = ready.programs.get(key);
-  if (known !== undefined) return known;
-  const { definition } = ready;
-  const pairs = Object.entries(definition.given).filter(([name, { either }]) => either === undefined || chosen.includes(name));
-  const names = [...pairs.map(([name]) => name), ...ready.constants.map(({ name }) => name)];
-  const program = compile(names, formulasFor(definition, chosen));
-  ready.programs.set(key, program);
-  return program;
-}
-
 /** A call worked out: everything a solution is made of. */
 interface Worked {
   readonly ready: Ready;
   readonly entries: ReadEntries;
-  readonly program: Program;
-  readonly run: Run<Amount>;
+  readonly amounts: ReadonlyMap<string, Amount>;
   readonly answers: Readonly<Record<string, Quantity>>;
 }
 
 function workOut(ready: Ready, input: unknown): Worked {
-  const { definition, fields } = ready;
+  const { definition, fields, constants, steps } = ready;
   const problems: Problem[] = [];
   const entries = readEntries(fields, input, problems);
   if (problems.length > 0) throw new InputError(definition.id, problems);
-  const program = programFor(ready, entries.chosen);
-  const values = entries.read.flatMap(({ value }) => (typeof value === "object" ? [amountOf(value)] : []));
-  for (const { value } of ready.constants) values.push(amountOf(value as Quantity));
-  const run = runChecked(ready, program, values);
+  const amounts = new Map<string, Amount>();
   const answers: Record<string, Quantity> = {};
-  for (const { name, slot } of program.steps) {
-    const { row, line } = ready.steps.get(name) as ReadyStep;
-    answers[name] = makeQuantity(row.is, run.values[slot] as Amount, unitToShow(line.shown, entries.system));
+  for (const { name, value } of constants) amounts.set(name, amountOf(value));
+  fields.all.forEach(({ name }, index) => {
+    const value = entries.read[index]?.value;
+    if (typeof value === "object") amounts.set(name, amountOf(value));
+  });
+  for (const step of steps) {
+    const { name, is, shown } = step;
+    const amount = amountFor(step, formulaFor(step, entries.chosen), amounts, definition.id);
+    amounts.set(name, amount);
+    answers[name] = makeQuantity(is, amount, unitToShow(shown, entries.metric));
   }
-  return { ready, entries, program, run, answers: Object.freeze(answers) };
+  return { ready, entries, amounts, answers: Object.freeze(answers) };
 }
 
-/** Runs the program; a step without a finite value, or outside its own limits, is a problem under the step's name. */
-function runChecked(ready: Ready, program: Program, values: readonly Amount[]): Run<Amount> {
-  const fail = (name: string, trouble: Pick<Problem, "code" | "given" | "wanted">): never => {
-    throw new InputError(ready.definition.id, [problem({ path: [name], says: ready.steps.get(name)?.line.says, ...trouble })]);
-  };
-  const check = ({ name }: ProgramStep, value: Amount): void => {
-    const { limits, row, line } = ready.steps.get(name) as ReadyStep;
-    const broken = limits.length === 0 ? undefined : brokenLimit(limits, value);
-    if (broken !== undefined) fail(name, { code: broken.code, given: makeQuantity(row.is, value, unitToShow(line.shown, undefined)).toString(), wanted: broken.says });
-  };
+/** The amount of a step; where it has no finite value, or is outside its own limits, that is a problem under its name. */
+function amountFor(step: ReadyStep, formula: Formula, amounts: Values<Amount>, id: string): Amount {
   try {
-    return evaluate(program, values, exactArithmetic, check);
+    const amount = evaluate(formula, amounts, exactArithmetic);
+    const broken = brokenLimit(step.limits, amount);
+    if (broken === undefined) return amount;
+    throw stepError(id, step, { code: broken.code, given: makeQuantity(step.is, amount, step.shown[0]).toString(), wanted: broken.says });
   } catch (error) {
-    if (error instanceof StepFailure) return fail(error.step, { code: "noAnswer", given: "", wanted: error.message });
-    throw error;
+    throw error instanceof NoValue ? stepError(id, step, { code: "noAnswer", given: "", wanted: error.message }) : error;
   }
+}
+
+function stepError(id: string, { name, says }: ReadyStep, fault: Fault): InputError {
+  return new InputError(id, [problem({ ...fault, path: [name], says })]);
 }
 
 /** The unit an answer is first shown in: that of the SI where all inputs are metric. */
-function unitToShow(shown: readonly UnitCode[], system: System | undefined): UnitCode {
-  const [first, second] = shown;
-  if (first === undefined) throw new Error("a value is shown in no unit");
-  return system === "si" && second !== undefined && unitSystem(second) === "si" ? second : first;
+function unitToShow([first, second = first]: ShownUnits, metric: boolean): UnitCode {
+  return metric && unitSystem(second) === "si" ? second : first;
 }
 
-function solutionOf({ ready, entries, program, run, answers }: Worked): Solution {
-  const { definition } = ready;
-  const bases = new Set<Basis>();
-  const given = givenLines(ready.fields, entries);
-  for (const { assumed, basis } of given) if (assumed && basis !== undefined) bases.add(basis);
-  for (const { basis } of ready.constants) if (basis !== undefined) bases.add(basis);
-  const steps = program.steps.map((step): Step => {
-    const { row, line } = ready.steps.get(step.name) as ReadyStep;
-    const governedBy = governing(step, run);
-    bases.add(row.basis);
-    const { name, says, symbol, shown } = line;
-    const value = answers[name] as Quantity;
-    const lasting: Writable<Step> = { name, says, symbol, value, shown, basis: row.basis, assumed: false, formula: step.formula, exact: isExact(run.values[step.slot] as Amount) };
-    if (governedBy !== undefined) lasting.governedBy = governedBy;
-    if (row.differs !== undefined) lasting.differs = row.differs;
-    return Object.freeze(lasting);
+function solutionOf({ ready: { definition, fields, constants, steps }, entries, amounts, answers }: Worked): Solution {
+  const given = givenLines(fields, entries);
+  const lines = steps.map((step): Step => {
+    const { name, differs } = step;
+    const amount = amounts.get(name) as Amount;
+    const formula = formulaFor(step, entries.chosen);
+    const governedBy = governing(formula, amounts, amount);
+    const line = lineOf(step, answers[name] as Quantity, false) as Writable<Step>;
+    line.formula = formula;
+    line.exact = isExact(amount);
+    if (governedBy !== undefined) line.governedBy = governedBy;
+    if (differs !== undefined) line.differs = differs;
+    return Object.freeze(line);
   });
+  const bases = new Set<Basis>();
+  for (const { assumed, basis } of given) if (assumed && basis !== undefined) bases.add(basis);
+  for (const { basis } of [...constants, ...lines]) if (basis !== undefined) bases.add(basis);
   return Object.freeze({
     id: definition.id,
     title: definition.title,
     given,
-    constants: ready.constants,
-    steps: Object.freeze(steps),
+    constants,
+    steps: Object.freeze(lines),
     answers,
-    parts: noParts,
-    assumptions: assumptionsOf(ready.fields, entries),
-    cautions: definition.cautions ?? noParts,
+    parts: none,
+    assumptions: assumptionsOf(fields, entries),
+    cautions: definition.cautions ?? none,
     bases: Object.freeze([...bases]),
   });
 }
 
+const none: readonly never[] = Object.freeze([]);
+
 /** A line while it is being written; spreading is too slow here. */
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
-const noParts: readonly never[] = Object.freeze([]);
+function lineOf<V extends Line["value"]>({ name, says, symbol, shown, basis }: Told, value: V, assumed: boolean): Writable<Line> & { value: V } {
+  const line: Writable<Line> & { value: V } = { name, says, symbol, value, shown, assumed };
+  if (basis !== undefined) line.basis = basis;
+  return line;
+}
 
 /** The lines of what was given; an input left out has none. */
 export function givenLines({ all }: Fields, { read }: ReadEntries): readonly Line[] {
   const lines = all.flatMap((field, index): Line[] => {
     const { value, assumed } = read[index] ?? { value: undefined, assumed: false };
-    if (value === undefined) return [];
-    const { name, row } = field;
-    const shown = field.kind === "quantity" ? field.shown : noParts;
-    const symbol = field.kind === "quantity" ? field.row.symbol : name;
-    const line: Writable<Line> = { name, says: row.says, symbol, value, shown, assumed };
-    if (row.basis !== undefined) line.basis = row.basis;
-    return [Object.freeze(line)];
+    return value === undefined ? [] : [Object.freeze(lineOf(field, value, assumed))];
   });
   return Object.freeze(lines);
 }
 
 /** What was assumed because nothing was given, and on what ground. */
 export function assumptionsOf({ all }: Fields, { read }: ReadEntries): readonly string[] {
-  return Object.freeze(all.flatMap((field, index) => (read[index]?.assumed === true && field.assumption !== "" ? [field.assumption] : [])));
+  return Object.freeze(all.flatMap(({ assumption }, index) => (read[index]?.assumed === true && assumption !== "" ? [assumption] : [])));
 }

@@ -79,14 +79,12 @@ export interface Definition {
 }
 
 /** A choice by name, for a composed function: a rule, an edition, an orientation. */
-export interface ChoiceDefinition {
+export type ChoiceDefinition = {
   readonly oneOf: readonly (string | number | boolean)[];
   readonly says: string;
-  readonly default?: string | number | boolean;
-  readonly basis?: Basis;
   /** As for a quantity: inputs with the same word exclude each other. */
   readonly either?: string;
-}
+} & ({ readonly default?: undefined; readonly basis?: Basis } | { readonly default: string | number | boolean; readonly basis: Basis });
 
 /** One input of a composed function: a quantity or a choice, which may be left out where it is optional. */
 export type EntryDefinition = (GivenDefinition | ChoiceDefinition) & { readonly optional?: true };

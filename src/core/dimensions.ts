@@ -34,6 +34,8 @@ export const dimensions = {
   evaporation: [-2, 1, -1, 0, 0, 0],
   permeance: [-1, 0, 1, 0, 0, 0],
   expansion: [0, 0, 0, -1, 0, 0],
+  maturity: [0, 0, 1, 1, 0, 0],
+  perTime: [0, 0, -1, 0, 0, 0],
 } as const satisfies Record<string, Powers>;
 
 /** The name of a dimension: `"length"`, `"area"`, `"temperatureDifference"` … */

@@ -35,28 +35,23 @@ const token = /\d+(\.\d+)?|[a-z][a-z0-9]*|[-+*/^(),]|\S.*/gi;
 export function parseFormula(text: string): Formula {
   const tokens = text.match(token) ?? [];
   let next = 0;
-  const fail = (wanted: string): never => {
+  const fail = (): never => {
     const here = tokens[next];
-    throw new FormulaError(`"${text}": expected ${wanted} at ${here === undefined ? "the end" : `"${here}"`}`);
+    throw new FormulaError(`"${text}": unexpected ${here === undefined ? "end" : `"${here}"`}`);
   };
-  /** Takes the next token, where it is one of these. */
-  const taken = <T extends string>(...wanted: readonly T[]): T | undefined => {
-    const found = wanted.find((one) => one === tokens[next]);
-    if (found !== undefined) next += 1;
-    return found;
-  };
-  const close = (): void => {
-    if (taken(")") === undefined) fail('")"');
-  };
+  /** Takes the next token where it is one of these signs. */
+  const taken = (signs: string): string | undefined => (signs.includes(tokens[next] ?? "none") ? tokens[next++] : undefined);
+  const close = (): string => taken(")") ?? fail();
+  const number = (): string => (/^\d/.test(tokens[next] ?? "") ? (tokens[next++] as string) : fail());
 
   function sum(): Formula {
     let left = product();
-    for (let operator = taken("+", "-"); operator !== undefined; operator = taken("+", "-")) left = { kind: "sum", operator, left, right: product() };
+    for (let sign = taken("+-"); sign !== undefined; sign = taken("+-")) left = { kind: "sum", operator: sign as "+" | "-", left, right: product() };
     return left;
   }
   function product(): Formula {
     let left = signed();
-    for (let operator = taken("*", "/"); operator !== undefined; operator = taken("*", "/")) left = { kind: "product", operator, left, right: signed() };
+    for (let sign = taken("*/"); sign !== undefined; sign = taken("*/")) left = { kind: "product", operator: sign as "*" | "/", left, right: signed() };
     return left;
   }
   function signed(): Formula {
@@ -69,43 +64,36 @@ export function parseFormula(text: string): Formula {
     if (taken("(") === undefined) return number();
     let written = (taken("-") ?? "") + number();
     if (taken("/") !== undefined) {
-      const below = number();
-      if (Number(below) === 0) fail("an exponent that does not divide by 0");
-      written += ` / ${below}`;
+      if (Number(tokens[next]) === 0) fail();
+      written += ` / ${number()}`;
     }
     close();
     return written;
   }
-  function number(): string {
-    const digits = tokens[next] ?? "";
-    if (!/^\d/.test(digits)) fail("a number as the exponent");
-    next += 1;
-    return digits;
-  }
   function single(): Formula {
     const here = tokens[next] ?? "";
-    if (/^\d/.test(here)) return { kind: "number", digits: number() };
     if (taken("(") !== undefined) {
       const inner = sum();
       close();
       return inner;
     }
-    if (!/^[a-z]/i.test(here)) fail("a number, a name or a bracket");
-    next += 1;
-    if (here === "pi") return { kind: "pi" };
-    if (taken("(") === undefined) return { kind: "name", name: here };
-    const name = functionNames.find((known) => known === here) ?? fail(`one of ${functionNames.join(", ")}`);
-    const of = [sum()];
-    while (taken(",") !== undefined) of.push(sum());
-    close();
+    if (!/^[a-z]/i.test(here)) return { kind: "number", digits: number() };
+    if (tokens[next + 1] !== "(") {
+      next += 1;
+      return here === "pi" ? { kind: "pi" } : { kind: "name", name: here };
+    }
+    const name = functionNames.find((known) => known === here) ?? fail();
+    next += 2;
     const several = name === "min" || name === "max";
-    if (several === (of.length === 1)) fail(`${several ? "several arguments" : "one argument"} of ${name}`);
+    const of = [sum()];
+    while (several && taken(",") !== undefined) of.push(sum());
+    if (several && of.length === 1) fail();
+    close();
     return { kind: "call", function: name, of };
   }
 
   const formula = sum();
-  if (next < tokens.length) fail("an operator");
-  return deepFrozen(formula);
+  return next < tokens.length ? fail() : deepFrozen(formula);
 }
 
 /** How strongly a part binds; a part in a place that binds more strongly needs brackets. */

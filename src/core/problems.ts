@@ -41,38 +41,32 @@ export interface Trouble {
 }
 
 /** How each problem reads, after the name of the input. */
-const wording: Readonly<Record<ProblemCode, (trouble: Trouble) => string>> = {
-  missing: ({ wanted }) => (wanted === "" ? "is missing" : `is missing; ${wanted}`),
-  unknown: ({ wanted }) => `is not known here; ${wanted}`,
-  either: ({ given, wanted }) => `${given}; ${wanted}`,
-  wrongKind: ({ given, wanted }) => `${given} cannot be read; ${wanted}`,
-  empty: ({ wanted }) => `is empty; ${wanted}`,
-  tooLong: ({ given, wanted }) => `${given} is too long; ${wanted}`,
-  notANumber: ({ given, wanted }) => `${given} has no number that can be read; ${wanted}`,
-  notFinite: ({ given, wanted }) => `${given} is not a finite number; ${wanted}`,
-  comma: ({ given, wanted }) => `${given} has a comma in its number; ${wanted}`,
-  tooLarge: ({ given, wanted }) => `${given} has too large an exponent or too many digits; ${wanted}`,
-  noUnit: ({ given, wanted }) => `${given} has no unit; ${wanted}`,
-  unknownUnit: ({ given, wanted }) => `${given} has a unit that is not known; ${wanted}`,
-  wrongDimension: ({ given, wanted }) => `${given}; ${wanted}`,
-  tooLow: ({ given, wanted }) => `is ${given}, but must be ${wanted}`,
-  tooHigh: ({ given, wanted }) => `is ${given}, but must be ${wanted}`,
-  notAChoice: ({ given, wanted }) => `${given} is not offered; ${wanted}`,
-  noAnswer: ({ given, wanted }) => `has no answer${given === "" ? "" : ` (${given})`}, because ${wanted}`,
-  refused: ({ given, wanted }) => (given === "" ? wanted : `${given}: ${wanted}`),
+const wording: Readonly<Record<ProblemCode, (given: string, wanted: string) => string>> = {
+  missing: (_, wanted) => (wanted === "" ? "is missing" : `is missing; ${wanted}`),
+  unknown: (_, wanted) => `is not known here; ${wanted}`,
+  either: (given, wanted) => `${given}; ${wanted}`,
+  wrongKind: (given, wanted) => `${given} cannot be read; ${wanted}`,
+  empty: (_, wanted) => `is empty; ${wanted}`,
+  tooLong: (given, wanted) => `${given} is too long; ${wanted}`,
+  notANumber: (given, wanted) => `${given} has no number that can be read; ${wanted}`,
+  notFinite: (given, wanted) => `${given} is not a finite number; ${wanted}`,
+  comma: (given, wanted) => `${given} has a comma in its number; write 1250 or 1.25, without a comma; ${wanted}`,
+  tooLarge: (given, wanted) => `${given} has too large an exponent or too many digits; ${wanted}`,
+  noUnit: (given, wanted) => `${given} has no unit; ${wanted}`,
+  unknownUnit: (given, wanted) => `${given} has a unit that is not known; ${wanted}`,
+  wrongDimension: (given, wanted) => `${given}; ${wanted}`,
+  tooLow: (given, wanted) => `is ${given}, but must be ${wanted}`,
+  tooHigh: (given, wanted) => `is ${given}, but must be ${wanted}`,
+  notAChoice: (given, wanted) => `${given} is not offered; ${wanted}`,
+  noAnswer: (given, wanted) => `has no answer${given === "" ? "" : ` (${given})`}, because ${wanted}`,
+  refused: (given, wanted) => (given === "" ? wanted : `${given}: ${wanted}`),
 };
 
 /** Puts a problem into words: `depth (depth of joint to be filled): "3/8" has no unit; write one of in, ft, mm, m`. */
-export function problem(trouble: Trouble): Problem {
-  const { code, path, says = "", given, wanted } = trouble;
-  return Object.freeze({ code, path: Object.freeze([...path]), says, given, wanted, message: worded(trouble) });
-}
-
-function worded(trouble: Trouble): string {
-  const { code, path, says = "" } = trouble;
+export function problem({ code, path, says = "", given, wanted }: Trouble): Problem {
   const name = pathText(path);
-  const label = says === "" ? name : name === "" ? says : `${name} (${says})`;
-  return `${label === "" ? "input" : label}: ${wording[code](trouble)}`;
+  const label = name === "" ? says || "input" : says === "" ? name : `${name} (${says})`;
+  return Object.freeze({ code, path: Object.freeze([...path]), says, given, wanted, message: `${label}: ${wording[code](given, wanted)}` });
 }
 
 /**
@@ -89,8 +83,7 @@ export function pathText(path: Path): string {
 
 /** The same problem seen from further out. */
 export function problemAt(outer: Path, inner: Problem): Problem {
-  const path = Object.freeze([...outer, ...inner.path]);
-  return Object.freeze({ ...inner, path, message: worded({ ...inner, path }) });
+  return problem({ ...inner, path: [...outer, ...inner.path] });
 }
 
 /** What a value looks like in a message: short, on one line, never more than a glance. */
@@ -100,7 +93,6 @@ export function shown(value: unknown): string {
     return `"${line.length > 40 ? `${line.slice(0, 37)}…` : line}"`;
   }
   if (typeof value === "number" || typeof value === "boolean" || value === null || value === undefined) return String(value);
-  if (typeof value === "bigint") return `${value.toString().slice(0, 40)}n`;
   if (Array.isArray(value)) return "a list";
   return typeof value === "object" ? "an object" : `a ${typeof value}`;
 }
@@ -131,21 +123,16 @@ export class InputError extends Error {
 /** The known key that a misspelt one is nearest to, if one is near. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
   const wanted = word.slice(0, 40).toLowerCase();
-  const ranked = known
-    .map((name) => ({ name, far: distance(wanted, name.toLowerCase()) }))
-    .sort((a, b) => a.far - b.far);
-  const [best] = ranked;
+  const [best] = known.map((name) => ({ name, far: distance(wanted, name.toLowerCase()) })).sort((a, b) => a.far - b.far);
   return best !== undefined && best.far <= Math.max(2, Math.floor(best.name.length / 3)) ? best.name : undefined;
 }
 
 /** How many letters must be changed, put in or taken out to make one word the other. */
 function distance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (const [i, letter] of [...a].entries()) {
-    const next = [i + 1];
-    for (const [j, other] of [...b].entries()) {
-      next.push(Math.min((row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1, (row[j] ?? 0) + (letter === other ? 0 : 1)));
-    }
+  let row = Array.from(`${b} `, (_, index) => index);
+  for (const letter of a) {
+    const next: number[] = [];
+    row.forEach((above, j) => next.push(Math.min(above + 1, (next[j - 1] ?? above) + 1, (row[j - 1] ?? above + 1) + Number(letter !== b[j - 1]))));
     row = next;
   }
   return row[b.length] ?? 0;

@@ -41,7 +41,7 @@ export class Quantity<D extends DimensionName = DimensionName> {
 
   /** Like {@link Quantity.to}, as a JavaScript number: the nearest one, for drawing and plotting. */
   toNumber(unit?: SpellingOf<D>): number {
-    return Number(this.to(unit).toString());
+    return this.to(unit).toNumber();
   }
 
   /** The number to 10 significant digits with its unit: `"0.375 in"`. */

@@ -1,12 +1,16 @@
-import type { Amount } from "./amount.js";
-import { exactArithmetic as arithmetic } from "./amount.js";
-import { basisText } from "./basis.js";
-import type { ChoiceDefinition, Entries, GivenDefinition } from "./definition.js";
+import { type Amount, exactArithmetic as arithmetic } from "./amount.js";
+import { type Basis, basisText } from "./basis.js";
+import type { ChoiceDefinition, Entries, EntryDefinition, GivenDefinition } from "./definition.js";
 import type { DimensionName } from "./dimensions.js";
-import { nearest, type Problem, problem, type ProblemCode, shown } from "./problems.js";
+import { nearest, type Path, type Problem, problem, type ProblemCode, shown } from "./problems.js";
 import { amountOf, type Quantity } from "./quantity.js";
-import { readQuantity } from "./read-quantity.js";
+import { howToWrite, readQuantity } from "./read-quantity.js";
 import { findUnit, type System, type UnitCode, unitSymbol, unitSystem } from "./units.js";
+
+/** `unitsPerArea` as `units per area`. */
+export function spaced(name: string): string {
+  return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
 
 /** A limit made ready: its amount in base units, and how a message says it. */
 export interface Limit {
@@ -19,12 +23,13 @@ export interface Limit {
 /** What has limits: an input or a step. */
 type Limited = { readonly is: DimensionName } & Readonly<Partial<Record<"above" | "atLeast" | "below" | "atMost", string | number>>>;
 
-const limitKinds = [
-  { key: "above", says: "above", code: "tooLow", holds: (order: number) => order > 0 },
-  { key: "atLeast", says: "at least", code: "tooLow", holds: (order: number) => order >= 0 },
-  { key: "below", says: "below", code: "tooHigh", holds: (order: number) => order < 0 },
-  { key: "atMost", says: "at most", code: "tooHigh", holds: (order: number) => order <= 0 },
-] as const;
+/** Each limit with the code of its problem, and which orders of the value and the limit it allows. */
+const limitKinds = {
+  above: ["tooLow", (order) => order > 0],
+  atLeast: ["tooLow", (order) => order >= 0],
+  below: ["tooHigh", (order) => order < 0],
+  atMost: ["tooHigh", (order) => order <= 0],
+} as const satisfies Record<string, readonly [ProblemCode, (order: number) => boolean]>;
 
 /** A quantity that the author of a definition wrote: a default, a constant or a limit. */
 export function writtenQuantity<D extends DimensionName>(dimension: D, text: string | number, where: string): Quantity<D> {
@@ -35,11 +40,12 @@ export function writtenQuantity<D extends DimensionName>(dimension: D, text: str
 
 /** The limits of an input or a step, made ready. */
 export function limitsOf(row: Limited, where: string): readonly Limit[] {
-  return limitKinds.flatMap(({ key, says, code, holds }) => {
+  return (Object.keys(limitKinds) as (keyof typeof limitKinds)[]).flatMap((key) => {
     const text = row[key];
     if (text === undefined) return [];
+    const [code, holds] = limitKinds[key];
     const amount = text === 0 ? arithmetic.literal("0") : amountOf(writtenQuantity(row.is, text, where));
-    return [{ amount, code, says: `${says} ${String(text)}`, holds }];
+    return [{ amount, code, says: `${spaced(key)} ${String(text)}`, holds }];
   });
 }
 
@@ -49,74 +55,102 @@ export function brokenLimit(limits: readonly Limit[], amount: Amount): Limit | u
 }
 
 /** The units a value is shown in, as codes of the table: one, or that of the United States and that of the SI. */
-export function shownUnits(row: { readonly is: DimensionName; readonly unit?: string | readonly string[] }): readonly UnitCode[] {
-  const { is, unit } = row;
-  if (unit === undefined) {
-    if (is !== "ratio" && is !== "count") throw new Error(`${is} needs a unit to be shown in`);
-    return Object.freeze([is]);
-  }
-  const codes = (typeof unit === "string" ? [unit] : unit).map((text) => {
+export type ShownUnits = readonly [UnitCode, ...UnitCode[]];
+
+/** Reads the units a definition names. */
+export function shownUnits({ is, unit = is }: { readonly is: DimensionName; readonly unit?: string | readonly string[] }): ShownUnits {
+  const codes = [unit].flat().map((text) => {
     const code = findUnit(is, text);
     if (code === undefined) throw new Error(`"${text}" is no unit of ${is}`);
     return code;
   });
-  return Object.freeze(codes);
+  return Object.freeze(codes) as readonly UnitCode[] as ShownUnits;
 }
+
+/** What a line tells of an input, a constant or a step, whatever its value. */
+export interface Told<Shown = readonly UnitCode[]> {
+  readonly name: string;
+  readonly says: string;
+  readonly symbol: string;
+  readonly shown: Shown;
+  readonly basis?: Basis;
+}
+
+/** What can be read of an input. */
+type Value = Quantity | string | number | boolean;
+
+/** What is wrong with one input; where it is, and what it is, are added. */
+export type Fault = Pick<Problem, "code" | "given" | "wanted">;
 
 /** One input, made ready for reading. */
-export type Field = QuantityField | ChoiceField;
-
-interface QuantityField {
-  readonly kind: "quantity";
-  readonly name: string;
-  readonly row: GivenDefinition;
-  readonly shown: readonly UnitCode[];
-  readonly propose: readonly string[];
-  readonly limits: readonly Limit[];
-  readonly fallback: Quantity | undefined;
+export interface Field extends Told, OfKind {
   readonly optional: boolean;
   readonly assumption: string;
 }
 
-interface ChoiceField {
-  readonly kind: "choice";
-  readonly name: string;
-  readonly row: ChoiceDefinition;
-  readonly fallback: string | number | boolean | undefined;
-  readonly optional: boolean;
-  readonly assumption: string;
+/** What quantities and choices have each in their own way. */
+interface OfKind {
+  /** The units it is shown in; a choice has none. */
+  readonly shown: readonly UnitCode[];
+  readonly fallback: Value | undefined;
+  /** How to write it. */
+  readonly wanted: string;
+  readonly read: (given: unknown) => Value | Fault;
 }
 
 /** The inputs of a calculation or a composed function, made ready for reading. */
 export interface Fields {
   readonly all: readonly Field[];
+  readonly names: readonly string[];
   /** The inputs that exclude each other, under their common word. */
   readonly pairs: readonly { readonly word: string; readonly names: readonly string[] }[];
 }
 
-/** Makes the inputs of a calculation or a composed function ready for reading. */
+/** Makes the inputs of a composed function ready for reading: quantities and choices. */
 export function fieldsOf(entries: Entries): Fields {
-  const all = Object.entries(entries).map(([name, row]): Field => {
-    const optional = row.optional === true;
-    const assumption = row.default === undefined || row.basis === undefined ? "" : `${name} (${row.says}) taken as ${String(row.default)}: ${basisText(row.basis)}`;
-    if ("oneOf" in row) return { kind: "choice", name, row, fallback: row.default, optional, assumption };
-    const shown = shownUnits(row);
-    const fallback = row.default === undefined ? undefined : writtenQuantity(row.is, row.default, name);
-    return { kind: "quantity", name, row, shown, propose: shown.map(unitSymbol), limits: limitsOf(row, name), fallback, optional, assumption };
-  });
-  const words = new Set(all.flatMap((field) => eitherOf(field) ?? []));
-  const named = (word: string): string[] => all.flatMap((field) => (eitherOf(field) === word ? [field.name] : []));
-  return { all, pairs: [...words].map((word) => ({ word, names: named(word) })) };
+  return fieldsWith((row: EntryDefinition, name) => ("oneOf" in row ? choiceField(row) : quantityField(row, name)), entries);
 }
 
-/** The word an input shares with those that exclude it. */
-function eitherOf(field: Field): string | undefined {
-  return field.row.either;
+/** Makes inputs ready for reading; a calculation, which has no choices, does not bring their reader. */
+export function fieldsWith<Row extends EntryDefinition>(ofKind: (row: Row, name: string) => OfKind, entries: Readonly<Record<string, Row>>): Fields {
+  const pairs = new Map<string, string[]>();
+  const all = Object.entries(entries).map(([name, row]): Field => {
+    if (row.either !== undefined) pairs.set(row.either, [...(pairs.get(row.either) ?? []), name]);
+    const assumption = row.default === undefined ? "" : `${name} (${row.says}) taken as ${String(row.default)}: ${basisText(row.basis)}`;
+    return { symbol: name, ...row, name, ...ofKind(row, name), optional: row.optional === true || row.either !== undefined, assumption };
+  });
+  return { all, names: Object.keys(entries), pairs: [...pairs].map(([word, names]) => ({ word, names })) };
+}
+
+/** A quantity as an input. */
+export function quantityField(row: GivenDefinition, name: string): OfKind {
+  const shown = shownUnits(row);
+  const limits = limitsOf(row, name);
+  const place = { path: [], propose: shown.map(unitSymbol) };
+  return {
+    shown,
+    fallback: row.default === undefined ? undefined : writtenQuantity(row.is, row.default, name),
+    wanted: howToWrite(row.is, place.propose, shown.length),
+    read(given) {
+      const read = readQuantity(row.is, given, place);
+      if ("code" in read) return read;
+      const broken = brokenLimit(limits, amountOf(read));
+      if (broken === undefined) return read;
+      const percent = row.is === "ratio" && read.unit === "ratio" && broken.code === "tooHigh" ? `; did you mean "${read.toString()} %"?` : "";
+      return { code: broken.code, given: read.toString(), wanted: broken.says + percent };
+    },
+  };
+}
+
+function choiceField(row: ChoiceDefinition): OfKind {
+  const wanted = `write one of ${row.oneOf.map(String).join(", ")}`;
+  const read = (given: unknown): Value | Fault => row.oneOf.find((one) => one === given) ?? { code: "notAChoice", given: shown(given), wanted };
+  return { shown: Object.freeze([]), fallback: row.default, wanted, read };
 }
 
 /** What has been read of an input: the value, and whether it is a default. */
 export interface ReadField {
-  readonly value: Quantity | string | number | boolean | undefined;
+  readonly value: Value | undefined;
   readonly assumed: boolean;
 }
 
@@ -125,91 +159,41 @@ export interface ReadEntries {
   readonly read: readonly ReadField[];
   /** Which input of each pair was given. */
   readonly chosen: readonly string[];
-  /** The system of units the inputs are in: SI where some are and none is of the United States. */
-  readonly system: System | undefined;
+  /** Whether some inputs are in units of the SI, and none in those of the United States. */
+  readonly metric: boolean;
 }
 
 /** Reads the inputs of one call; everything that is wrong is added to the problems. */
-export function readEntries({ all: fields, pairs }: Fields, input: unknown, problems: Problem[]): ReadEntries {
-  const nothing: ReadEntries = { read: [], chosen: [], system: undefined };
+export function readEntries({ all, names, pairs }: Fields, input: unknown, problems: Problem[]): ReadEntries {
+  const add = (path: Path, fault: Fault, says?: string): void => void problems.push(problem({ ...fault, path, says }));
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
-    const names = fields.map(({ name }) => name).join(", ");
-    problems.push(problem({ code: "wrongKind", path: [], given: shown(input), wanted: `give an object with ${names}` }));
-    return nothing;
+    add([], { code: "wrongKind", given: shown(input), wanted: `give an object with ${names.join(", ")}` });
+    return { read: [], chosen: [], metric: false };
   }
-  const given = input as Readonly<Record<string, unknown>>;
-  unknownKeys(fields, given, problems);
-  const read = fields.map((field) => readField(field, given, problems));
-  const chosen = pairs.flatMap(({ word, names }) => choose(word, names, given, problems));
-  return { read, chosen, system: systemOf(read) };
-}
-
-function unknownKeys(fields: readonly Field[], given: object, problems: Problem[]): void {
-  for (const key of Object.keys(given)) {
-    if (fields.some(({ name }) => name === key)) continue;
-    const near = nearest(key, fields.map(({ name }) => name));
-    const wanted = near === undefined ? `there are ${fields.map(({ name }) => name).join(", ")}` : `did you mean ${near}?`;
-    problems.push(problem({ code: "unknown", path: [key.slice(0, 80)], given: "", wanted }));
+  const given = (name: string): unknown => (Object.hasOwn(input, name) ? (input as Readonly<Record<string, unknown>>)[name] : undefined);
+  for (const key of Object.keys(input)) {
+    if (names.includes(key)) continue;
+    const near = nearest(key, names);
+    add([key.slice(0, 80)], { code: "unknown", given: "", wanted: near === undefined ? `there are ${names.join(", ")}` : `did you mean ${near}?` });
   }
-}
-
-function valueAt(given: Readonly<Record<string, unknown>>, name: string): unknown {
-  return Object.hasOwn(given, name) ? given[name] : undefined;
-}
-
-function readField(field: Field, given: Readonly<Record<string, unknown>>, problems: Problem[]): ReadField {
-  const { name, row, fallback } = field;
-  const value = valueAt(given, name);
-  if (value === undefined) {
-    const mayBeAbsent = field.optional || eitherOf(field) !== undefined;
-    if (fallback === undefined && !mayBeAbsent) problems.push(problem({ code: "missing", path: [name], says: row.says, given: "", wanted: wantedOf(field) }));
-    return { value: fallback, assumed: fallback !== undefined };
-  }
-  return { value: field.kind === "choice" ? readChoice(field, value, problems) : readGiven(field, value, problems), assumed: false };
-}
-
-function wantedOf(field: Field): string {
-  if (field.kind === "choice") return `write one of ${field.row.oneOf.map(String).join(", ")}`;
-  return field.row.is === "count" || field.row.is === "ratio" ? "write a number" : `write a number and one of ${field.propose.join(", ")}`;
-}
-
-function readChoice(field: ChoiceField, value: unknown, problems: Problem[]): string | number | boolean | undefined {
-  const found = field.row.oneOf.find((one) => one === value);
-  if (found === undefined) problems.push(problem({ code: "notAChoice", path: [field.name], says: field.row.says, given: shown(value), wanted: wantedOf(field) }));
-  return found;
-}
-
-function readGiven(field: QuantityField, value: unknown, problems: Problem[]): Quantity | undefined {
-  const { name, row } = field;
-  const read = readQuantity(row.is, value, { path: [name], says: row.says, propose: field.propose });
-  if ("code" in read) {
-    problems.push(problem(read));
-    return undefined;
-  }
-  const broken = brokenLimit(field.limits, amountOf(read));
-  if (broken === undefined) return read;
-  const percent = row.is === "ratio" && read.unit === "ratio" && broken.code === "tooHigh" ? `; did you mean "${read.toString()} %"?` : "";
-  problems.push(problem({ code: broken.code, path: [name], says: row.says, given: read.toString(), wanted: `${broken.says}${percent}` }));
-  return undefined;
-}
-
-/** Of the inputs that exclude each other, exactly one is wanted. */
-function choose(word: string, names: readonly string[], input: Readonly<Record<string, unknown>>, problems: Problem[]): readonly string[] {
-  const given = names.filter((name) => valueAt(input, name) !== undefined);
-  if (given.length !== 1) {
-    const wanted = `give exactly one of ${names.join(" and ")}`;
-    problems.push(problem({ code: "either", path: [word], given: given.length === 0 ? "none is given" : `${given.join(" and ")} exclude each other`, wanted }));
-  }
-  return given;
-}
-
-function systemOf(read: readonly ReadField[]): System | undefined {
-  let metric = false;
-  for (const { value, assumed } of read) {
-    if (assumed || typeof value !== "object") continue;
-    const system = unitSystem(value.unit);
-    if (system === "us") return "us";
-    metric ||= system === "si";
-  }
-  return metric ? "si" : undefined;
+  const read = all.map(({ name, says, fallback, optional, wanted, read }): ReadField => {
+    const value = given(name);
+    if (value === undefined) {
+      if (fallback === undefined && !optional) add([name], { code: "missing", given: "", wanted }, says);
+      return { value: fallback, assumed: fallback !== undefined };
+    }
+    const found = read(value);
+    if (typeof found !== "object" || !("code" in found)) return { value: found, assumed: false };
+    add([name], found, says);
+    return { value: undefined, assumed: false };
+  });
+  const chosen = pairs.flatMap(({ word, names }) => {
+    const here = names.filter((name) => given(name) !== undefined);
+    if (here.length !== 1) {
+      add([word], { code: "either", given: here.length === 0 ? "none is given" : `${here.join(" and ")} exclude each other`, wanted: `give exactly one of ${names.join(" and ")}` });
+    }
+    return here;
+  });
+  const isIn = (system: System): boolean => read.some(({ value, assumed }) => !assumed && typeof value === "object" && unitSystem(value.unit) === system);
+  return { read, chosen, metric: !isIn("us") && isIn("si") };
 }

@@ -1,6 +1,7 @@
-import { type Amount, type Decimal, Decimal as OurDecimal, exact, exactArithmetic as arithmetic, readDigits } from "./amount.js";
+import type { Fraction } from "fraction.js";
+import { type Decimal, Decimal as OurDecimal, readDigits } from "./amount.js";
 import type { DimensionName } from "./dimensions.js";
-import { InputError, type Path, problem, type ProblemCode, shown, type Trouble } from "./problems.js";
+import { InputError, type Path, problem, shown, type Trouble } from "./problems.js";
 import { isQuantity, makeQuantity, type Quantity } from "./quantity.js";
 import { toBase } from "./unit-scale.js";
 import { dimensionsSpelt, findUnit, type SpellingOf, type UnitCode, unitsOf, unitSymbol } from "./units.js";
@@ -35,20 +36,14 @@ export interface Place {
   readonly propose?: readonly string[] | undefined;
 }
 
+/** What is wrong with what was given; `given` where that is said in other words than its own. */
+type Fault = Pick<Trouble, "code"> & { readonly given?: string };
+
 /** Reads a quantity, or says what is wrong. */
 export function readQuantity<D extends DimensionName>(dimension: D, given: unknown, place: Place): Quantity<D> | Trouble {
-  const read = (): Quantity<D> | Fault => {
-    if (isQuantity(given)) return checkedDimension(dimension, given, place);
-    if (typeof given === "string") return readText(dimension, given, place);
-    if (typeof given === "number") return readNumber(dimension, given, place);
-    if (typeof given === "object" && given !== null) return readObject(dimension, given, place);
-    return { code: "wrongKind", wanted: howToWrite(dimension, place) };
-  };
-  const found = read();
-  return "code" in found ? { given: shown(given), ...found, path: place.path, says: place.says } : found;
+  const read = readGiven(dimension, given);
+  return "code" in read ? { given: shown(given), wanted: howToWrite(dimension, place.propose), ...read, path: place.path, says: place.says } : read;
 }
-
-type Fault = Pick<Trouble, "code" | "wanted"> & { readonly given?: string };
 
 /**
  * Makes a quantity from what people write.
@@ -69,103 +64,69 @@ export function quantity<D extends DimensionName>(dimension: D, given: Readable<
   return read;
 }
 
-function checkedDimension<D extends DimensionName>(dimension: D, given: Quantity, place: Place): Quantity<D> | Fault {
-  if (given.dimension === dimension) return given as Quantity<D>;
-  return { code: "wrongDimension", given: `${given.toString()} is ${given.dimension}`, wanted: howToWrite(dimension, place) };
-}
-
-function readNumber<D extends DimensionName>(dimension: D, given: number, place: Place): Quantity<D> | Fault {
-  if (!Number.isFinite(given)) return { code: "notFinite", wanted: howToWrite(dimension, place) };
-  // A double is read by its shortest text: 0.1 is a tenth.
-  return readText(dimension, String(given), place);
-}
-
-/** Reads `{ value, unit }`, and a quantity of another copy of this package by what it writes of itself. */
-function readObject<D extends DimensionName>(dimension: D, given: object, place: Place): Quantity<D> | Fault {
-  const written = "dimension" in given && given.dimension === dimension ? writtenBy(given) : given;
-  if (typeof written !== "object" || written === null || !("value" in written && "unit" in written)) return { code: "wrongKind", wanted: howToWrite(dimension, place) };
+function readGiven<D extends DimensionName>(dimension: D, given: unknown): Quantity<D> | Fault {
+  if (typeof given === "string") return readText(dimension, given, longest);
+  if (typeof given === "number") return readText(dimension, String(given), longest);
+  if (isQuantity(given)) return isOf(dimension, given) ? given : { code: "wrongDimension", given: `${given.toString()} is ${given.dimension}` };
+  const written = writtenBy(dimension, given);
+  if (typeof written !== "object" || written === null || !("value" in written && "unit" in written)) return { code: "wrongKind" };
   const { value, unit } = written;
-  if (typeof unit !== "string") return { code: "noUnit", wanted: howToWrite(dimension, place) };
-  if (typeof value === "number" && !Number.isFinite(value)) return { code: "notFinite", given: String(value), wanted: howToWrite(dimension, place) };
-  const text = typeof value === "number" || OurDecimal.isDecimal(value) ? String(value) : value;
-  if (typeof text !== "string") return { code: "wrongKind", wanted: howToWrite(dimension, place) };
-  const both = `${text} ${unit}`;
-  const read = readText(dimension, both, place, longestExact);
-  return "code" in read ? { given: shown(both), ...read } : read;
+  if (typeof unit !== "string") return { code: "noUnit" };
+  if (typeof value !== "string" && typeof value !== "number" && !OurDecimal.isDecimal(value)) return { code: "wrongKind" };
+  const text = `${String(value)} ${unit}`;
+  const read = readText(dimension, text, longestExact);
+  return "code" in read ? { given: shown(text), ...read } : read;
 }
 
-/** What a quantity of another copy writes of itself. */
-function writtenBy(given: object): unknown {
-  return "toJSON" in given && typeof given.toJSON === "function" ? (given as { toJSON(): unknown }).toJSON() : given;
+function isOf<D extends DimensionName>(dimension: D, given: Quantity): given is Quantity<D> {
+  return given.dimension === dimension;
 }
 
-const numeral = String.raw`[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?`;
-const startsWithNumber = new RegExp(`^(${numeral})`);
-const startsWithFraction = /^([+-]?)(?:(\d+)(?:-| ))?(\d+)\/(\d+)/;
+/** What a quantity of another copy of the package writes of itself; anything else as it is. */
+function writtenBy(dimension: DimensionName, given: unknown): unknown {
+  const writes = given as Partial<Quantity> | null | undefined;
+  return writes?.dimension === dimension && typeof writes.toJSON === "function" ? writes.toJSON() : given;
+}
+
 const startsWithComma = /^[+-]?\d+,\d/;
-const feetInches = /^([+-]?\d+(?:\.\d+)?) ?(?:ft|foot|feet|'|′)[ -]?([^'′]*?) ?(?:in|inch|inches|"|″)$/;
+const startsWithNumber = /^[+-]?((\d+[- ])?\d+\/\d+|(\d+\.?\d*|\.\d+)(e[+-]?\d+)?)/i;
+/** Feet, and the inches after them. */
+const feetInches = /^([+-]?\d+(?:\.\d+)?) ?(?:ft|foot|feet|'|′)[ -]?([^'′]*\d[^'′]*(?:in|inch|inches|"|″))$/;
 
-function readText<D extends DimensionName>(dimension: D, given: string, place: Place, mostLetters = longest): Quantity<D> | Fault {
-  const wanted = howToWrite(dimension, place);
-  if (given.length > mostLetters) return { code: "tooLong", wanted };
-  const text = given.trim().replaceAll("−", "-").replace(/[\s ]+/g, " ");
-  if (text === "") return { code: "empty", wanted };
-  if (startsWithComma.test(text)) return { code: "comma", wanted: `write 1250 or 1.25, without a comma; ${wanted}` };
-  if (/^[+-]?(nan|infinity)/i.test(text)) return { code: "notFinite", wanted };
-  if (dimension === "length") {
-    const both = readFeetInches(text);
-    if (typeof both === "string") return { code: both, wanted };
-    if (both !== undefined) return makeQuantity(dimension, toBase(both, "in"), "in");
-  }
-  const number = readNumeral(text);
-  if (typeof number === "string") return { code: number, wanted };
-  const unit = text.slice(number.length).trim();
+function readText<D extends DimensionName>(dimension: D, given: string, mostLetters: number): Quantity<D> | Fault {
+  if (given.length > mostLetters) return { code: "tooLong" };
+  const text = given.trim().replaceAll("−", "-").replace(/\s+/g, " ");
+  if (text === "") return { code: "empty" };
+  if (startsWithComma.test(text)) return { code: "comma" };
+  if (/^[+-]?(nan|infinity)/i.test(text)) return { code: "notFinite" };
+  const [, feet, inches = text] = dimension === "length" ? (feetInches.exec(text) ?? []) : [];
+  const [digits] = startsWithNumber.exec(inches) ?? [];
+  if (digits === undefined || /\/0+$/.test(digits) || (feet !== undefined && inches.startsWith("-"))) return { code: "notANumber" };
+  if (Math.abs(Number(/e(.*)/i.exec(digits)?.[1] ?? 0)) > largestExponent) return { code: "tooLarge" };
+  const number = readDigits(digits.replace(/(\d)-/, "$1 "));
+  const unit = inches.slice(digits.length).trim();
   const code = unitNamed(dimension, unit);
-  if (code !== undefined) return makeQuantity(dimension, toBase(number.amount, code), code);
-  if (unit === "") return { code: "noUnit", wanted };
-  if (/^[-/\d.,]/.test(unit) && !/^\/[a-z°]/i.test(unit)) return { code: "notANumber", wanted };
+  if (code !== undefined) return makeQuantity(dimension, toBase(feet === undefined ? number : inInches(feet, number), code), code);
+  if (unit === "") return { code: "noUnit" };
+  if (/^[-/\d.,]/.test(unit) && !/^\/[a-z°]/i.test(unit)) return { code: "notANumber" };
   const [other] = dimensionsSpelt(unit);
-  return other === undefined ? { code: "unknownUnit", wanted } : { code: "wrongDimension", given: `${shown(given)} is ${other}`, wanted };
+  return other === undefined ? { code: "unknownUnit" } : { code: "wrongDimension", given: `${shown(given)} is ${other}` };
 }
 
 /** A ratio and a count may stand without a unit. */
 function unitNamed(dimension: DimensionName, unit: string): UnitCode | undefined {
-  if (unit !== "") return findUnit(dimension, unit);
-  return dimension === "ratio" || dimension === "count" ? dimension : undefined;
+  return unit === "" && (dimension === "ratio" || dimension === "count") ? dimension : findUnit(dimension, unit);
 }
 
-/** Feet and inches in inches: `5 ft 6-3/8 in`, `5'-6 3/8"`. Nothing where the text is no such thing. */
-function readFeetInches(text: string): Amount | ProblemCode | undefined {
-  const [, feet, inches] = feetInches.exec(text) ?? [];
-  if (feet === undefined || inches === undefined || inches === "") return undefined;
-  const rest = readNumeral(inches);
-  if (typeof rest === "string") return rest;
-  if (rest.length < inches.length || inches.startsWith("-")) return "notANumber";
-  const whole = arithmetic.multiply(readDigits(feet), exact(12n));
-  return feet.startsWith("-") ? arithmetic.subtract(whole, rest.amount) : arithmetic.add(whole, rest.amount);
+/** Feet and inches in inches; a minus before the feet is meant for both. */
+function inInches(feet: string, inches: Fraction): Fraction {
+  const whole = readDigits(feet).mul(12);
+  return feet.startsWith("-") ? whole.sub(inches) : whole.add(inches);
 }
 
-/** The number a text begins with, and how many letters it takes. A whole part stands only before a fraction. */
-function readNumeral(text: string): { readonly amount: Amount; readonly length: number } | ProblemCode {
-  const fraction = startsWithFraction.exec(text);
-  if (fraction !== null) {
-    const [all, sign = "", whole = "0", above = "0", below = "1"] = fraction;
-    const denominator = BigInt(below);
-    if (denominator === 0n) return "notANumber";
-    const amount = exact(BigInt(whole) * denominator + BigInt(above), denominator);
-    return { amount: sign === "-" ? amount.neg() : amount, length: all.length };
-  }
-  const [, digits] = startsWithNumber.exec(text) ?? [];
-  if (digits === undefined) return "notANumber";
-  const [, exponent = "0"] = digits.toLowerCase().split("e");
-  if (Math.abs(Number(exponent)) > largestExponent) return "tooLarge";
-  return { amount: readDigits(digits), length: digits.length };
-}
-
-/** `write one of in, ft, mm, m`. */
-function howToWrite(dimension: DimensionName, place: Place): string {
+/** `write a number and one of in, ft, mm, m`: the units to propose, and others up to so many. */
+export function howToWrite(dimension: DimensionName, propose: readonly string[] = [], most = 6): string {
   if (dimension === "count") return "write a number";
   if (dimension === "ratio") return `write a number or a percentage, such as 0.1 or "10 %"`;
-  const symbols = place.propose ?? unitsOf(dimension).map(unitSymbol);
-  return `write a number and one of ${[...new Set([...symbols, ...unitsOf(dimension).map(unitSymbol)])].slice(0, 6).join(", ")}`;
+  return `write a number and one of ${[...new Set([...propose, ...unitsOf(dimension).map(unitSymbol)])].slice(0, most).join(", ")}`;
 }

@@ -1,18 +1,21 @@
-import configureMeasurements, { type Converter } from "convert-units";
+import configureMeasurements from "convert-units";
 import { type Amount, exact, exactArithmetic as arithmetic, isZero, readDigits } from "./amount.js";
 import type { DimensionName } from "./dimensions.js";
+import { parseFormula } from "./formula.js";
+import { evaluate } from "./program.js";
 import { zeros } from "./unit-table.js";
-import { allUnits, findRow, type UnitCode, unitDimension, unitParts } from "./units.js";
+import { allUnits, findRow, type UnitCode, unitDimension } from "./units.js";
 
-/** Size of a unit in base units of the International System, read from what the table says it is. */
+const one = exact(1n);
+
+/** Size of a unit in base units of the International System, worked out from what the table says it is: a formula of units. */
 function sizeOf(name: string): Amount {
-  if (name === "pi" || /^\d/.test(name)) return arithmetic.literal(name);
   const { is = "" } = findRow(name) ?? {};
-  if (is === "" && !/\d$|\//.test(name)) return one;
-  return unitParts(is || name).reduce((size, part) => arithmetic.multiply(size, arithmetic.power(sizeOf(part.name), exact(BigInt(part.power)))), one);
+  // A base unit is equal to nothing but itself.
+  if (is === "" && /^[a-z]+$/i.test(name)) return one;
+  const formula = (is === "" ? name : is).replace(/^\//, "1/").replace(/([a-z])(\d)/g, "$1^$2");
+  return evaluate(parseFormula(formula), { get: sizeOf }, arithmetic);
 }
-
-const one: Amount = exact(1n);
 
 /** Our arithmetic as convert-units asks for it; every number it is handed is an amount already. */
 const wrapper = {
@@ -44,7 +47,12 @@ function measures(): Measures {
   return table as unknown as Measures;
 }
 
-let convert: ((amount: Amount) => Converter<string, string, string, Amount>) | undefined;
+let configured: ReturnType<typeof configureMeasurements<string, string, string, Amount>> | undefined;
+
+function inBaseUnit(amount: Amount, unit: UnitCode): Amount {
+  configured ??= configureMeasurements<string, string, string, Amount>(measures(), wrapper);
+  return configured(amount as unknown as number).from(unit).to(baseOf(unitDimension(unit)));
+}
 
 /** A unit's place on the scale of its base unit: `base = amount * size + zero`. */
 interface Scale {
@@ -58,9 +66,8 @@ const scales = new Map<UnitCode, Scale>();
 export function unitScale(code: UnitCode): Scale {
   const known = scales.get(code);
   if (known !== undefined) return known;
-  const inBase = (amount: Amount): Amount => (convert ??= configureMeasurements(measures(), wrapper as never) as never)(amount).from(code).to(baseOf(unitDimension(code)));
-  const zero = inBase(exact(0n));
-  const scale = { size: arithmetic.subtract(inBase(one), zero), zero };
+  const zero = inBaseUnit(exact(0n), code);
+  const scale = { size: arithmetic.subtract(inBaseUnit(one, code), zero), zero };
   scales.set(code, scale);
   return scale;
 }

@@ -86,12 +86,12 @@ export const units = {
   },
   pressure: {
     us: {
-      psf: ["lbf/ft2", "lb/ft2"],
-      psi: ["lbf/in2", "lb/in2"],
+      psf: ["lbf/ft2", "lbf/ft2", "lb/ft2"],
+      psi: ["lbf/in2", "lbf/in2", "lb/in2"],
       ksi: ["1000 * psi", "kip/in2"],
       inHg: ["135951/10 * kg/m3 * 980665/100000 * m/s2 * in"],
     },
-    si: { Pa: ["N/m2"], hPa: ["100 * Pa", "mbar"], kPa: ["1000 * Pa", "kN/m2"], MPa: ["N/mm2"] },
+    si: { Pa: ["N/m2", "N/m2"], hPa: ["100 * Pa", "mbar"], kPa: ["1000 * Pa", "kN/m2"], MPa: ["N/mm2", "N/mm2"] },
   },
   lineLoad: {
     us: { "lbf/ft": ["", "plf", "lb/ft"] },
@@ -149,6 +149,13 @@ export const units = {
     us: { "/degF": ["ratio/degFDifference", "/°F"] },
     si: { "/degC": ["ratio/degCDifference", "/°C", "/K"] },
   },
+  maturity: {
+    us: { degFh: ["degFDifference * h", "degF h", "°F h"] },
+    si: { degCh: ["KDifference * h", "degC h", "°C h", "K h"], degCd: ["KDifference * d", "degC d", "°C d"] },
+  },
+  perTime: {
+    both: { "/h": [], "/d": [] },
+  },
 } as const satisfies Record<DimensionName, Partial<Record<System | "both", Readonly<Record<string, UnitTexts>>>>>;
 
 /** How units are written whose code is not what is printed. */
@@ -160,6 +167,9 @@ export const symbols: Partial<Record<string, string>> = {
   degCDifference: "degC",
   KDifference: "K",
   "ng/s/m2/Pa": "ng/(s m2 Pa)",
+  degFh: "degF h",
+  degCh: "degC h",
+  degCd: "degC d",
 };
 
 /** Where the scale of a temperature begins, in kelvins. */

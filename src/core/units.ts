@@ -42,9 +42,7 @@ export function findRow(code: string): Unit | undefined {
 }
 
 function row(code: UnitCode): Unit {
-  const found = rows.get(code);
-  if (found === undefined) throw new Error(`"${code}" is no unit`);
-  return found;
+  return rows.get(code) as Unit;
 }
 
 /**
@@ -92,17 +90,14 @@ export function unitsOf<D extends DimensionName>(dimension: D): readonly UnitOf<
   return Object.values<object>(units[dimension]).flatMap((group) => Object.keys(group)) as UnitOf<D>[];
 }
 
-type Spellings = ReadonlyMap<string, UnitCode>;
-const spellings = new Map<DimensionName, Spellings>();
+const spellings = new Map<DimensionName, ReadonlyMap<string, UnitCode>>();
 
 /** The spellings of a dimension, as written and, where no other unit claims them, in small letters. */
-function spellingsOf(dimension: DimensionName): Spellings {
+function spellingsOf(dimension: DimensionName): ReadonlyMap<string, UnitCode> {
   const known = spellings.get(dimension);
   if (known !== undefined) return known;
-  const found = new Map<string, UnitCode>();
-  const all = unitsOf(dimension).flatMap((code) => [code, unitSymbol(code), unitQuotient(code) ?? code, ...row(code).spellings].map((text) => [text, code] as const));
-  for (const [text, code] of all) found.set(text, code);
-  for (const [text, code] of all) if (!found.has(text.toLowerCase())) found.set(text.toLowerCase(), code);
+  const all = unitsOf(dimension).flatMap((code) => [code, unitSymbol(code), ...row(code).spellings].map((text) => [text, code] as const));
+  const found = new Map([...all.map(([text, code]) => [text.toLowerCase(), code] as const).reverse(), ...all]);
   spellings.set(dimension, found);
   return found;
 }
@@ -112,11 +107,12 @@ function plainSpelling(text: string): string {
   return text
     .replaceAll("²", "2")
     .replaceAll("³", "3")
-    .replace(/[.^]/g, (sign) => (sign === "." ? " " : ""))
+    .replaceAll(".", " ")
+    .replaceAll("^", "")
     .replace(/(met|lit)er/gi, "$1re")
     .replace(/\bhrs?\b/gi, "h")
     .replace(/ {0,9}(?:\/|\bper\b) {0,9}/g, "/")
-    .replace(/ {1,9}/g, " ")
+    .replace(/ +/g, " ")
     .trim()
     .replace(/\b(sq|square|cu|cubic) ([a-z]+)/gi, (all, power: string, name: string) => {
       const length = findUnit("length", name);
@@ -127,8 +123,8 @@ function plainSpelling(text: string): string {
 /** The unit of a dimension that a text spells, or nothing. */
 export function findUnit<D extends DimensionName>(dimension: D, text: string): UnitOf<D> | undefined {
   const known = spellingsOf(dimension);
-  const plain = plainSpelling(text);
-  return (known.get(text) ?? known.get(plain) ?? known.get(plain.toLowerCase())) as UnitOf<D> | undefined;
+  const plain = known.has(text) ? text : plainSpelling(text);
+  return (known.get(plain) ?? known.get(plain.toLowerCase())) as UnitOf<D> | undefined;
 }
 
 /** The dimensions in which a text spells a unit; to say of `3/4 gal` that it is a volume. */

@@ -279,7 +279,7 @@ describe("a definition that cannot be read fails at the first call, and says whe
 
   it.each([
     [{ unit: "gal" }, '"gal" is no unit of length'],
-    [{ unit: undefined }, "length needs a unit to be shown in"],
+    [{ unit: undefined }, '"length" is no unit of length'],
     [{ above: "1 gal" }, '"1 gal" is volume'],
     [{ default: "a foot", basis: byHand }, '"a foot" has no number'],
   ])("%j", (row, message) => {
@@ -288,7 +288,7 @@ describe("a definition that cannot be read fails at the first call, and says whe
 
   it("a formula that is none", () => {
     const broken = calculation({ id: "demo.broken", title: "Broken", given: {}, steps: { b: { is: "ratio", symbol: "b", formula: "1 +", basis: byHand } } });
-    expect(() => broken({})).toThrow('"1 +": expected');
+    expect(() => broken({})).toThrow('"1 +": unexpected end');
   });
 });
 

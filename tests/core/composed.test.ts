@@ -147,6 +147,31 @@ describe("several parts", () => {
   });
 });
 
+describe("a choice and a quantity that exclude each other", () => {
+  const steel = composed({
+    id: "demo.steel",
+    title: "Steel",
+    given: {
+      designation: { oneOf: ["18 mil", "30 mil"], says: "designation of the steel", either: "steel" },
+      thickness: { is: "length", unit: ["in", "mm"], symbol: "t", says: "thickness of the steel", above: 0, either: "steel" },
+      rusty: { oneOf: [true, false], says: "whether it is rusty", default: false, basis: usual },
+    },
+    run: ({ designation, thickness, rusty }) => ({ told: designation ?? thickness?.toString(), rusty }),
+  });
+
+  it("either will do", () => {
+    expect(steel({ designation: "18 mil" })).toEqual({ told: "18 mil", rusty: false });
+    expect(steel({ thickness: "0.02 in", rusty: true })).toEqual({ told: "0.02 in", rusty: true });
+    expect(steel.solve({ designation: "18 mil" }).assumptions).toEqual(["rusty (whether it is rusty) taken as false: common practice: tanks are usually a foot deep"]);
+  });
+
+  it("but not both, and not none", () => {
+    expect(codes(problemsOf(steel, { designation: "18 mil", thickness: "0.02 in" }))).toEqual(["either steel"]);
+    expect(codes(problemsOf(steel, { rusty: "no" }))).toEqual(["notAChoice rusty", "either steel"]);
+    expect(codes(problemsOf(steel, { designation: "19 mil" }))).toEqual(["notAChoice designation"]);
+  });
+});
+
 describe("input that a schema reads", () => {
   const upperCase: StandardSchema<string, string> = {
     "~standard": {

@@ -153,6 +153,12 @@ describe("who writes a composed function", () => {
     },
   });
 
+  it("is stopped by a choice that is taken on no ground", () => {
+    // @ts-expect-error a default has a basis
+    composed({ ...head, given: { how: { oneOf: ["up", "down"], says: "which way", default: "up" } }, run: () => ({}) });
+    composed({ ...head, given: { how: { oneOf: ["up", "down"], says: "which way", default: "up", basis: usual } }, run: () => ({}) });
+  });
+
   it("gives a choice as one of its words", () => {
     expectTypeOf(made({ width: "1 ft", how: "up", waste: 0.1 }).how).toEqualTypeOf<"up" | "down">();
     made({ width: "1 ft", how: "up", loss: 0.1, depth: "1 ft", height: "2 ft" });

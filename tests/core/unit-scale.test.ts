@@ -188,7 +188,7 @@ const inMathjs: Readonly<Partial<Record<UnitCode, string>>> = {
   kip: "1000 lbf", psf: "lbf/ft^2", psi: "lbf/in^2", ksi: "1000 lbf/in^2", inHg: "13595.1 kg/m^3 * 9.80665 m/s^2 * in",
   mph: "5280 ft/hour", "lb/gal": "lbm/gallon", "ft2/gal": "ft^2/gallon",
   perm: "lbm/7000/(ft^2 hour) / (13595.1 kg/m^3 * 9.80665 m/s^2 * in)", "ng/s/m2/Pa": "1e-12 kg/(s m^2 Pa)",
-  "/degF": "1/(5/9 K)", "/degC": "1/K",
+  "/degF": "1/(5/9 K)", "/degC": "1/K", degFh: "5/9 K hour", degCh: "K hour", degCd: "K day",
 };
 
 /** `lb/ft2/h` as mathjs reads it: `lbm/ft^2/hour`. */

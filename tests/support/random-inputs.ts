@@ -36,6 +36,8 @@ const usual: Readonly<Record<DimensionName, readonly [least: number, most: numbe
   evaporation: [0.01, 0.5, "lb/ft2/h"],
   permeance: [0.1, 50, "perm"],
   expansion: [2e-6, 1e-5, "/degF"],
+  maturity: [10, 3000, "degFh"],
+  perTime: [0.05, 3, "/d"],
 };
 
 /** The limits of an input in a unit; nothing where it has none. */
