@@ -40,7 +40,17 @@ import {
   backingFace, cornerPacks, courseHeight, edgeBacking, faceGrowth, returnCornerCover, stoneFace, takeOff,
   unitsPlaced, wallCornerCover,
 } from "./takeoff/index.js";
-import { mixClock, mixTimes } from "./timing/index.js";
+import {
+  ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, equivalentAge,
+  exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday, lifeAtTemperature,
+  liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, recoatWindow, strengthAtAge, strengthShare,
+  timeByAgeFactor, timeToAge, workWindows,
+} from "./timing/index.js";
+import {
+  dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature, frostPoint,
+  masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,
+  vapourByWetBulb, waterForMortarTemperature, weatherDays, wetBulbHumidity,
+} from "./weather/index.js";
 
 /** Everything that can be called, by topic. */
 export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<AnyCallable[]>([
@@ -75,5 +85,12 @@ export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<A
   backingFace, cornerPacks, courseHeight, edgeBacking, faceGrowth, returnCornerCover, stoneFace, takeOff,
   unitsPlaced, wallCornerCover,
   // timing
-  mixClock, mixTimes,
+  ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, equivalentAge,
+  exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday, lifeAtTemperature,
+  liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, recoatWindow, strengthAtAge, strengthShare,
+  timeByAgeFactor, timeToAge, workWindows,
+  // weather
+  dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature, frostPoint,
+  masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,
+  vapourByWetBulb, waterForMortarTemperature, weatherDays, wetBulbHumidity,
 ]);

@@ -13,3 +13,4 @@ export * from "./membrane/index.js";
 export * from "./mortar/index.js";
 export * from "./shapes/index.js";
 export * from "./timing/index.js";
+export * from "./weather/index.js";

@@ -1,7 +1,7 @@
 // Packs the package and looks at it as a user gets it: publint, Are the Types Wrong, then, in a fresh folder that holds
 // the package and its dependencies alone, every sub-path imported, required, and its types checked.
 import { execFileSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { readPackage, subPaths } from "./support/exports.mjs";
@@ -25,7 +25,7 @@ try {
   const installed = path.join(modules, "settingbed");
   mkdirSync(installed, { recursive: true });
   run("tar", ["-xzf", tarball, "-C", installed, "--strip-components=1"]);
-  for (const name of Object.keys(readPackage().dependencies)) {
+  for (const name of withTheirs(Object.keys(readPackage().dependencies))) {
     cpSync(path.join(root, "node_modules", name), path.join(modules, name), { recursive: true, dereference: true });
   }
 
@@ -43,6 +43,16 @@ try {
   process.exitCode = 1;
 } finally {
   rmSync(folder, { recursive: true, force: true });
+}
+
+/** Packages, and those that they need in turn. @param {string[]} names @returns {Set<string>} */
+function withTheirs(names) {
+  const all = new Set(names);
+  for (const name of all) {
+    const { dependencies = {} } = JSON.parse(readFileSync(path.join(root, "node_modules", name, "package.json"), "utf8"));
+    for (const needed of Object.keys(dependencies)) all.add(needed);
+  }
+  return all;
 }
 
 /** A program that imports and requires each name, and compares what they export. @param {string[]} names */

@@ -1,0 +1,6 @@
+/**
+ * Sheets: the rows of a CSV file.
+ *
+ * @packageDocumentation
+ */
+export { readRows, type RowSource, type SheetRow } from "./read-rows.js";

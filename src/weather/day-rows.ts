@@ -1,0 +1,97 @@
+import { refuseAll } from "../boards/refuse-all.js";
+import type { Work } from "../core/composed.js";
+import type { Trouble } from "../core/problems.js";
+import type { Quantity } from "../core/quantity.js";
+import { compare, subtract } from "../core/quantity-arithmetic.js";
+import { quantity } from "../core/read-quantity.js";
+import { type CalendarDay, type Clock, clockAfter, clockOn, dayOf, daysBetween, isBefore, readDate, readTimeOfDay, troublesIn } from "../timing/clock.js";
+import { readReadings } from "../timing/record.js";
+import type { WeatherDaysRead } from "./weather-days-input.js";
+
+/** What the weather of one day comes to. */
+export interface DayRow {
+  readonly day: CalendarDay;
+  /** Lowest and highest temperature of the shift. */
+  readonly low: Quantity<"temperature">;
+  readonly high: Quantity<"temperature">;
+  /** Lowest from the beginning of the shift to the end of the protection after it. */
+  readonly lowWithProtection: Quantity<"temperature">;
+  /** Whether the protection lasts beyond the beginning of the next day's shift. */
+  readonly protectsNextShift: boolean;
+}
+
+/** A shift, in minutes after midnight. */
+interface Shift {
+  readonly from: number;
+  readonly until: number;
+}
+
+/** The days of a record, or those given one by one. */
+export function dayRows(given: WeatherDaysRead, work: Work): readonly DayRow[] {
+  const { record, days } = given;
+  if ((record === undefined) === (days === undefined)) {
+    work.refuse({ code: "either", path: ["weather"], given: record === undefined ? "none is given" : "record and days exclude each other", wanted: "give exactly one of record and days" });
+  }
+  const shift = readShift(given, work);
+  return days === undefined ? rowsOfRecord(given, shift, work) : rowsGiven(days, given.protection, shift, work);
+}
+
+function readShift({ shift }: WeatherDaysRead, work: Work): Shift {
+  const read = [
+    readTimeOfDay(shift.from, { path: ["shift", "from"], says: "beginning of the shift" }),
+    readTimeOfDay(shift.until, { path: ["shift", "until"], says: "end of the shift" }),
+  ];
+  refuseAll(read.filter((one) => typeof one === "object"), work);
+  const [from, until] = read as readonly number[] as readonly [number, number];
+  if (until <= from) work.refuse({ code: "refused", path: ["shift", "until"], given: shift.until, wanted: `it must come after ${shift.from}; a shift over midnight is not read` });
+  return { from, until };
+}
+
+function rowsOfRecord({ record, protection }: WeatherDaysRead, shift: Shift, work: Work): readonly DayRow[] {
+  if (record === undefined) throw new Error("there is no record");
+  const readings = readReadings(record, work, ["record"]).map((reading) => ({ ...reading, until: clockAfter(reading.at, record.every, "up") }));
+  const [first, last] = [readings[0], readings.at(-1)];
+  if (first === undefined || last === undefined) throw new Error("a record has readings");
+  const within = (from: Clock, until: Clock): readonly Quantity<"temperature">[] => readings.filter(({ at, until: end }) => isBefore(at, until) && isBefore(from, end)).map(({ temperature }) => temperature);
+  const mornings = [...new Map(readings.map(({ at }) => [dayOf(at).toString(), at])).values()];
+  const rows = mornings.flatMap((at): DayRow[] => {
+    const [from, until] = [clockOn(at, shift.from), clockOn(at, shift.until)];
+    if (isBefore(from, first.at) || isBefore(last.until, until)) return [];
+    const protectedUntil = clockAfter(until, protection, "up");
+    if (isBefore(last.until, protectedUntil)) work.caution(`The record ends before the protection of ${dayOf(at).toString()} does.`);
+    const temperatures = within(from, until);
+    return [{ day: dayOf(at), low: lowest(temperatures), high: highest(temperatures), lowWithProtection: lowest(within(from, protectedUntil)), protectsNextShift: isBefore(clockOn(at, shift.from, 1), protectedUntil) }];
+  });
+  if (rows.length === 0) work.refuse({ code: "refused", path: ["record"], given: "no shift is covered in full", wanted: "give a record that covers a shift from its beginning to its end" });
+  if (rows.length < mornings.length) work.caution("Days whose shift the record does not cover in full are not counted.");
+  return rows;
+}
+
+function rowsGiven(days: NonNullable<WeatherDaysRead["days"]>, protection: Quantity<"time">, shift: Shift, work: Work): readonly DayRow[] {
+  const read = days.map(({ date }, index) => readDate(date, { path: ["days", index, "date"], says: "the day" }));
+  refuseAll([...(days.length === 0 || days.length > 3660 ? [refusedDay(["days"], `${String(days.length)} days`, "there are from 1 to 3660")] : []), ...troublesIn(read)], work);
+  const dates = read as readonly CalendarDay[];
+  refuseAll(days.flatMap(({ date, low, high }, index): Trouble[] => {
+    const [before, own] = [dates[index - 1], dates[index]];
+    const late = before !== undefined && own !== undefined && daysBetween(before, own) < 1;
+    return [
+      ...(late ? [refusedDay(["days", index, "date"], date, "days come in their order, each once")] : []),
+      ...(compare(high, low) < 0 ? [refusedDay(["days", index, "high"], high.toString(), `it must be at least the low, ${low.toString()}`)] : []),
+    ];
+  }), work);
+  const betweenShifts = subtract(quantity("time", "24 h"), quantity("time", { value: shift.until - shift.from, unit: "min" }));
+  const protectsNextShift = compare(protection, betweenShifts) > 0;
+  return days.map(({ low, high }, index) => ({ day: dates[index] as CalendarDay, low, high, lowWithProtection: low, protectsNextShift }));
+}
+
+function refusedDay(path: Trouble["path"], given: string, wanted: string): Trouble {
+  return { code: "refused", path, given, wanted };
+}
+
+function highest(temperatures: readonly Quantity<"temperature">[]): Quantity<"temperature"> {
+  return temperatures.reduce((a, b) => (compare(a, b) >= 0 ? a : b));
+}
+
+function lowest(temperatures: readonly Quantity<"temperature">[]): Quantity<"temperature"> {
+  return temperatures.reduce((a, b) => (compare(a, b) <= 0 ? a : b));
+}
