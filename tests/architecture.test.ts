@@ -12,6 +12,7 @@ const ground = ["data", "core", "schema", "shapes"];
 const mayImport: Readonly<Record<string, readonly string[]>> = {
   core: [],
   data: ["core"],
+  units: ["core"],
   schema: ["core"],
   shapes: ["data", "schema", "core"],
   ...Object.fromEntries(topics.map((topic) => [topic, [...ground, ...topics]])),

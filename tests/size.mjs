@@ -3,8 +3,7 @@ import { build } from "esbuild";
 import { gzipSync } from "node:zlib";
 import { subPaths } from "./support/exports.mjs";
 
-// The goal is 25,000 and 700; these hold what has been reached, so that nothing grows unseen.
-const limits = { one: 25_900, further: 900 };
+const limits = { one: 25_000, further: 700 };
 
 /** @typedef {{ id: string, name: string, from: string, formula: boolean }} Found */
 

@@ -17,7 +17,7 @@ export const boardJointTape = /* @__PURE__ */ calculation({
   title: "Tape for the joints between boards",
   given: {
     jointLength: { is: "length", unit: ["ft", "m"], symbol: "j", says: "joints to be taped, added up", above: 0 },
-    overlaps: { is: "count", symbol: "k", says: "places where one length of tape laps over another", atLeast: 0 },
+    overlaps: { is: "count", symbol: "k", says: "places where one length of tape laps over another", atLeast: 0, whole: true },
     overlap: { is: "length", unit: ["in", "mm"], symbol: "l", says: "lap of one length of tape over another", atLeast: 0, default: "2 in", basis: usualTapeOverlap },
     rollLength: { is: "length", unit: ["ft", "m"], symbol: "R", says: "length of tape on a roll", above: 0 },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "tape that is torn off and thrown away, on top of the net", atLeast: 0, below: 1 },

@@ -106,7 +106,7 @@ function problemsOf(error: unknown): readonly Problem[] {
   } catch {
     // Even to ask what was thrown can throw.
   }
-  return Object.freeze([problem({ code: "refused", path: [], given: "", wanted: `it could not be read (${reason})` })]);
+  return Object.freeze([problem({ code: "refused", path: [], given: "", wanted: `it could not be worked out (${reason})` })]);
 }
 
 /** A step made ready: its formulas by the input of a pair that each goes with; under no word where there is but one. */

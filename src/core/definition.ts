@@ -18,6 +18,8 @@ interface Limits<D extends DimensionName> {
   readonly atLeast?: LimitText<D>;
   readonly below?: LimitText<D>;
   readonly atMost?: LimitText<D>;
+  /** Where only a whole number will do: coats, readings, screws in a box. */
+  readonly whole?: D extends "count" ? true : never;
 }
 
 /** A default never stands without what it stands on. */

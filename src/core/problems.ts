@@ -7,7 +7,7 @@ export type Path = readonly (string | number)[];
  * - `missing`, `unknown`, `either`: keys that are not there, not known, or not one of a pair
  * - `wrongKind`, `empty`, `tooLong`, `notANumber`, `notFinite`, `comma`, `tooLarge`: what was given cannot be read
  * - `noUnit`, `unknownUnit`, `wrongDimension`: the unit
- * - `tooLow`, `tooHigh`, `notAChoice`: what was read is not allowed
+ * - `tooLow`, `tooHigh`, `notWhole`, `notAChoice`: what was read is not allowed
  * - `noAnswer`: a step has no finite value, or one outside its own limits
  * - `refused`: the rule at hand does not allow it; the wording says why
  */
@@ -15,7 +15,7 @@ export type ProblemCode =
   | "missing" | "unknown" | "either"
   | "wrongKind" | "empty" | "tooLong" | "notANumber" | "notFinite" | "comma" | "tooLarge"
   | "noUnit" | "unknownUnit" | "wrongDimension"
-  | "tooLow" | "tooHigh" | "notAChoice"
+  | "tooLow" | "tooHigh" | "notWhole" | "notAChoice"
   | "noAnswer" | "refused";
 
 /** One thing that is wrong: where, what was given, what is wanted, and the same in words. */
@@ -57,6 +57,7 @@ const wording: Readonly<Record<ProblemCode, (given: string, wanted: string) => s
   wrongDimension: (given, wanted) => `${given}; ${wanted}`,
   tooLow: (given, wanted) => `is ${given}, but must be ${wanted}`,
   tooHigh: (given, wanted) => `is ${given}, but must be ${wanted}`,
+  notWhole: (given, wanted) => `is ${given}, but must be ${wanted}`,
   notAChoice: (given, wanted) => `${given} is not offered; ${wanted}`,
   noAnswer: (given, wanted) => `has no answer${given === "" ? "" : ` (${given})`}, because ${wanted}`,
   refused: (given, wanted) => (given === "" ? wanted : `${given}: ${wanted}`),
@@ -97,6 +98,9 @@ export function shown(value: unknown): string {
   return typeof value === "object" ? "an object" : `a ${typeof value}`;
 }
 
+/** A message tells no more problems than this; the error holds them all. */
+const mostTold = 50;
+
 /**
  * Thrown for bad input: it holds every problem of the call, each with its path, what was given and what is wanted.
  *
@@ -114,7 +118,8 @@ export class InputError extends Error {
   readonly problems: readonly Problem[];
 
   constructor(id: string, problems: readonly Problem[]) {
-    super(`${id}: ${problems.map((one) => one.message).join("\n  ")}`);
+    const more = problems.length - mostTold;
+    super(`${id}: ${problems.slice(0, mostTold).map((one) => one.message).join("\n  ")}${more > 0 ? `\n  and ${String(more)} more problems` : ""}`);
     this.name = "InputError";
     this.problems = Object.freeze([...problems]);
   }

@@ -12,16 +12,15 @@ export function spaced(name: string): string {
   return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
-/** A limit made ready: its amount in base units, and how a message says it. */
+/** A limit made ready: how a message says it, and whether an amount in base units keeps it. */
 export interface Limit {
-  readonly amount: Amount;
   readonly code: ProblemCode;
   readonly says: string;
-  readonly holds: (order: number) => boolean;
+  readonly holds: (amount: Amount) => boolean;
 }
 
 /** What has limits: an input or a step. */
-type Limited = { readonly is: DimensionName } & Readonly<Partial<Record<"above" | "atLeast" | "below" | "atMost", string | number>>>;
+export type Limited = { readonly is: DimensionName; readonly whole?: boolean } & Readonly<Partial<Record<"above" | "atLeast" | "below" | "atMost", string | number>>>;
 
 /** Each limit with the code of its problem, and which orders of the value and the limit it allows. */
 const limitKinds = {
@@ -40,18 +39,21 @@ export function writtenQuantity<D extends DimensionName>(dimension: D, text: str
 
 /** The limits of an input or a step, made ready. */
 export function limitsOf(row: Limited, where: string): readonly Limit[] {
-  return (Object.keys(limitKinds) as (keyof typeof limitKinds)[]).flatMap((key) => {
+  const limits = (Object.keys(limitKinds) as (keyof typeof limitKinds)[]).flatMap((key): Limit[] => {
     const text = row[key];
     if (text === undefined) return [];
     const [code, holds] = limitKinds[key];
     const amount = text === 0 ? arithmetic.literal("0") : amountOf(writtenQuantity(row.is, text, where));
-    return [{ amount, code, says: `${spaced(key)} ${String(text)}`, holds }];
+    return [{ code, says: `${spaced(key)} ${String(text)}`, holds: (given) => holds(arithmetic.compare(given, amount)) }];
   });
+  return row.whole === true ? [...limits, whole] : limits;
 }
+
+const whole: Limit = { code: "notWhole", says: "a whole number", holds: (amount) => arithmetic.compare(amount, arithmetic.floor(amount)) === 0 };
 
 /** The first limit that an amount breaks. */
 export function brokenLimit(limits: readonly Limit[], amount: Amount): Limit | undefined {
-  return limits.find((limit) => !limit.holds(arithmetic.compare(amount, limit.amount)));
+  return limits.find(({ holds }) => !holds(amount));
 }
 
 /** The units a value is shown in, as codes of the table: one, or that of the United States and that of the SI. */

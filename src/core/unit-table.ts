@@ -21,7 +21,7 @@ export const units = {
     both: { ratio: [], "%": ["ratio/100", "percent", "pct"] },
   },
   count: {
-    both: { count: ["", "each", "ea"] },
+    both: { count: ["", "each", "ea", "pieces", "pcs"] },
   },
   angle: {
     both: { rad: ["", "radian", "radians"], deg: ["pi/180 * rad", "degree", "degrees", "°"] },
@@ -30,7 +30,7 @@ export const units = {
     us: {
       mil: ["in/1000", "mils"],
       in: ["254/10000 * m", "inch", "inches", '"', "″"],
-      ft: ["12 * in", "foot", "feet", "'", "′"],
+      ft: ["12 * in", "foot", "feet", "'", "′", "lf"],
       yd: ["3 * ft", "yard", "yards"],
     },
     si: {
@@ -74,11 +74,11 @@ export const units = {
   },
   temperature: {
     us: { degF: ["5/9 * K", "°F", "F"] },
-    si: { degC: ["K", "°C", "C"], K: [] },
+    si: { degC: ["K", "°C", "C"], K: ["", "kelvin", "kelvins"] },
   },
   temperatureDifference: {
     us: { degFDifference: ["5/9 * KDifference", "degF", "°F", "F"] },
-    si: { degCDifference: ["KDifference", "degC", "°C", "C"], KDifference: ["", "K"] },
+    si: { degCDifference: ["KDifference", "degC", "°C", "C"], KDifference: ["", "K", "kelvin", "kelvins"] },
   },
   force: {
     us: { lbf: ["lb * 980665/100000 * m/s2", "pound-force", "pounds-force", "lb", "lbs"], kip: ["1000 * lbf", "kips"] },
@@ -89,17 +89,17 @@ export const units = {
       psf: ["lbf/ft2", "lbf/ft2", "lb/ft2"],
       psi: ["lbf/in2", "lbf/in2", "lb/in2"],
       ksi: ["1000 * psi", "kip/in2"],
-      inHg: ["135951/10 * kg/m3 * 980665/100000 * m/s2 * in"],
+      inHg: ["135951/10 * kg/m3 * 980665/100000 * m/s2 * in", "inch of mercury", "inches of mercury"],
     },
-    si: { Pa: ["N/m2", "N/m2"], hPa: ["100 * Pa", "mbar"], kPa: ["1000 * Pa", "kN/m2"], MPa: ["N/mm2", "N/mm2"] },
+    si: { Pa: ["N/m2", "N/m2", "pascal", "pascals"], hPa: ["100 * Pa", "mbar", "hectopascals"], kPa: ["1000 * Pa", "kN/m2", "kilopascals"], MPa: ["N/mm2", "N/mm2", "megapascals"] },
   },
   lineLoad: {
     us: { "lbf/ft": ["", "plf", "lb/ft"] },
     si: { "N/m": [], "kN/m": [] },
   },
   speed: {
-    us: { mph: ["5280 * ft/h", "mi/h"], "ft/min": [], "ft/h": [] },
-    si: { "m/s": [], "km/h": ["1000 * m/h"], "m/h": [] },
+    us: { mph: ["5280 * ft/h", "mi/h", "miles/h"], "ft/min": [], "ft/h": [] },
+    si: { "m/s": [], "km/h": ["1000 * m/h", "kilometres/h"], "m/h": [] },
   },
   areaPerTime: {
     us: { "ft2/h": [] },
@@ -142,7 +142,7 @@ export const units = {
     si: { "kg/m2/h": [] },
   },
   permeance: {
-    us: { perm: ["lb/7000/ft2/h/inHg"] },
+    us: { perm: ["lb/7000/ft2/h/inHg", "perms"] },
     si: { "ng/s/m2/Pa": ["kg/1000000000000/s/m2/Pa", "ng/(s m2 Pa)"] },
   },
   expansion: {
@@ -150,8 +150,8 @@ export const units = {
     si: { "/degC": ["ratio/degCDifference", "/°C", "/K"] },
   },
   maturity: {
-    us: { degFh: ["degFDifference * h", "degF h", "°F h"] },
-    si: { degCh: ["KDifference * h", "degC h", "°C h", "K h"], degCd: ["KDifference * d", "degC d", "°C d"] },
+    us: { degFh: ["degFDifference * h", "degF h", "°F h", "degree-hours fahrenheit"] },
+    si: { degCh: ["KDifference * h", "degC h", "°C h", "K h", "degree-hours celsius"], degCd: ["KDifference * d", "degC d", "°C d", "degree-days celsius"] },
   },
   perTime: {
     both: { "/h": [], "/d": [] },

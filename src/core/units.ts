@@ -102,7 +102,7 @@ function spellingsOf(dimension: DimensionName): ReadonlyMap<string, UnitCode> {
   return found;
 }
 
-/** `ft²`, `ft^2`, `sq. ft.`, `square feet`, `ft2 per gal`, `meters` → `ft2`, `ft2`, `ft2`, `ft2`, `ft2/gal`, `metres`. */
+/** `ft²`, `ft^2`, `sq. ft.`, `square feet`, `square feet per gallon`, `meters` → `ft2`, `ft2`, `ft2`, `ft2`, `ft2/gal`, `metres`. */
 function plainSpelling(text: string): string {
   return text
     .replaceAll("²", "2")
@@ -111,17 +111,33 @@ function plainSpelling(text: string): string {
     .replaceAll("^", "")
     .replace(/(met|lit)er/gi, "$1re")
     .replace(/\bhrs?\b/gi, "h")
+    .replace(/\bdeg(?:rees?)? (f|c)\w*/gi, "deg$1")
     .replace(/ {0,9}(?:\/|\bper\b) {0,9}/g, "/")
     .replace(/ +/g, " ")
     .trim()
     .replace(/\b(sq|square|cu|cubic) ([a-z]+)/gi, (all, power: string, name: string) => {
       const length = findUnit("length", name);
       return length === undefined ? all : `${length}${/^s/i.test(power) ? "2" : "3"}`;
-    });
+    })
+    .split("/")
+    .map((part, _, { length }) => (length === 1 || length > 4 ? part : partSymbol(part)))
+    .join("/");
 }
+
+/** What the parts of a quotient may be: `pounds/ft3` is `lb/ft3`. */
+const partDimensions = ["length", "area", "volume", "mass", "time", "force", "temperatureDifference"] as const satisfies readonly DimensionName[];
+
+function partSymbol(part: string): string {
+  const code = partDimensions.map((dimension) => findUnit(dimension, part)).find((found) => found !== undefined);
+  return code === undefined ? part : unitSymbol(code);
+}
+
+/** No spelling of a unit is longer. */
+const longest = 60;
 
 /** The unit of a dimension that a text spells, or nothing. */
 export function findUnit<D extends DimensionName>(dimension: D, text: string): UnitOf<D> | undefined {
+  if (text.length > longest) return undefined;
   const known = spellingsOf(dimension);
   const plain = known.has(text) ? text : plainSpelling(text);
   return (known.get(plain) ?? known.get(plain.toLowerCase())) as UnitOf<D> | undefined;

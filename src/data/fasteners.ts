@@ -18,7 +18,7 @@ export const threeThreads = {
 
 /** What every strength of a screw is worth. */
 export const screwStrengthCaution =
-  "Estimate from the named equation and edition. It does not check board pull-through, eccentricity, edge distance and spacing of the screws, corrosion or the stud itself. The local code and a licensed design professional decide.";
+  "An estimate: pull-through, eccentric load, edge distance, corrosion and the stud are not checked. Local code and a licensed design professional decide.";
 
 const screwSizes = {
   kind: "published",
@@ -85,17 +85,17 @@ export const steelTable = {
 export const s100To2016 = {
   kind: "published",
   publisher: "AISI",
-  title: "S100, North American Specification for the Design of Cold-Formed Steel Structural Members",
+  title: "S100, Cold-Formed Steel Structural Members",
   edition: "S100-07 to S100-16",
   locator: "E4.3 and E4.4, later J4.3 and J4.4",
-  quotedBy: "a steel-stud association's screw table and a public permit file",
+  quotedBy: "a steel-stud association and a public permit file",
 } as const satisfies Basis;
 
 /** Screws in steel by the specification with its supplement of 2022. */
 export const s100Supplement3 = {
   kind: "published",
   publisher: "AISI",
-  title: "S100, North American Specification for the Design of Cold-Formed Steel Structural Members",
+  title: "S100, Cold-Formed Steel Structural Members",
   edition: "S100-16 w/S3-22",
   locator: "J4.3 and J4.4",
   quotedBy: "an open-source coding of the specification, tested on AISI D110-16",

@@ -2,13 +2,13 @@ import type { Basis } from "../core/basis.js";
 
 /** What every wind pressure is worth. */
 export const windCaution =
-  "Estimate from the named equation and edition, for walls of buildings to 60 ft. It does not check parapets, hills, special wind regions or the building code's own amendments. The local code and a licensed design professional decide.";
+  "An estimate, for walls to 60 ft: parapets, hills, special wind regions and a code's own amendments are not checked. Local code and a licensed design professional decide.";
 
 /** Velocity pressure and exposure of the years 2005 to 2016. */
 export const asce7 = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-05 to 7-16",
   locator: "velocity pressure; Table 26.10-1 (7-16)",
   quotedBy: "a research code and an open-source verification test that code it",
@@ -18,7 +18,7 @@ export const asce7 = {
 export const asce716Elevation = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads and Associated Criteria for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-16",
   locator: "ground elevation factor",
   quotedBy: "an open-source verification test that codes it",
@@ -31,10 +31,10 @@ export const importanceFactor = { kind: "from memory", says: "ASCE 7-05, equatio
 export const exposureBLeast = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-05 to 7-16",
   locator: "exposure B, components and cladding",
-  quotedBy: "a research code that holds to it",
+  quotedBy: "a research code",
   says: "not lower than 30 ft",
 } as const satisfies Basis;
 
@@ -42,14 +42,14 @@ export const exposureBLeast = {
 export const wallCoefficients = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-05 to 7-16",
   locator: "Fig. 6-11A, 30.4-1 and 30.3-1, walls",
-  quotedBy: "a research code that reads the chart",
+  quotedBy: "a research code",
 } as const satisfies Basis;
 
 /** How the coefficients run between their ends. */
-export const straightOverLogArea = { kind: "from memory", says: "ASCE 7 wall figure: straight lines over the logarithm of the area, from 10 ft2 to 500 ft2, level beyond" } as const satisfies Basis;
+export const straightOverLogArea = { kind: "from memory", says: "ASCE 7 wall figure: straight lines over the logarithm of the area, level beyond" } as const satisfies Basis;
 
 /** External pressure coefficients on walls at the two ends of the chart, by zone and sign. */
 export const wallCoefficientTable = {
@@ -61,17 +61,17 @@ export const wallCoefficientTable = {
 export const lowRoofNote = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-05 to 7-16",
   locator: "note to the wall figure",
-  quotedBy: "a research code that holds to it",
+  quotedBy: "a research code",
   says: "coefficients on walls 10 % less where the roof slopes 10 degrees or less",
 } as const satisfies Basis;
 
 const internalCoefficients = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-05 to 7-16",
   locator: "Table 26.13-1 (7-16)",
   quotedBy: "a research code that holds it",
@@ -93,7 +93,7 @@ export const allowableWindShare = { kind: "from memory", says: "ASCE 7-10 and 7-
 export const pressureRule = {
   kind: "published",
   publisher: "ASCE",
-  title: "ASCE 7, Minimum Design Loads for Buildings and Other Structures",
+  title: "ASCE 7, Minimum Design Loads",
   edition: "7-05 to 7-16",
   locator: "components and cladding, low buildings",
   quotedBy: "a research code",

@@ -16,9 +16,9 @@ export const screwOrder = /* @__PURE__ */ calculation({
   title: "Screws to order",
   given: {
     boards: { is: "count", symbol: "B", says: "boards placed on the wall, without spare boards", above: 0 },
-    screwsPerBoard: { is: "count", symbol: "n", says: "screws in one board", above: 0 },
+    screwsPerBoard: { is: "count", symbol: "n", says: "screws in one board", above: 0, whole: true },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "screws dropped, spun or broken, on top of the net", atLeast: 0, below: 1 },
-    packCount: { is: "count", symbol: "p", says: "screws in a box", atLeast: 1 },
+    packCount: { is: "count", symbol: "p", says: "screws in a box", atLeast: 1, whole: true },
   },
   steps: {
     net: { is: "count", symbol: "N", says: "screws in the wall", formula: "boards * screwsPerBoard", basis: arithmetic },

@@ -13,7 +13,7 @@ import { s100To2016, screwStrengthCaution } from "../data/fasteners.js";
  */
 export const screwShearInSteel = /* @__PURE__ */ calculation({
   id: "fasteners.screw-shear-in-steel",
-  title: "Nominal shear of a screw between two plies of steel",
+  title: "Nominal shear of a screw in steel",
   given: {
     thicknessUnderHead: { is: "length", unit: ["in", "mm"], symbol: "t_1", says: "design thickness of the steel under the head", above: 0 },
     ultimateStressUnderHead: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u1", says: "ultimate stress of the steel under the head", above: 0 },
@@ -22,19 +22,18 @@ export const screwShearInSteel = /* @__PURE__ */ calculation({
     screwDiameter: { is: "length", unit: ["in", "mm"], symbol: "d", says: "nominal diameter of the screw", above: 0 },
   },
   constants: {
-    tiltingShare: { is: "ratio", symbol: "c_t", value: "4.2", says: "coefficient of tilting", basis: s100To2016 },
-    bearingShare: { is: "ratio", symbol: "c_b", value: "2.7", says: "coefficient of bearing", basis: s100To2016 },
-    tiltingEnds: { is: "ratio", symbol: "r_t", value: "2.5", says: "ratio of the plies from which tilting no longer counts; at 1 and below it counts in full", basis: s100To2016 },
+    tiltingShare: { is: "ratio", symbol: "c_t", value: "4.2", says: "tilting coefficient", basis: s100To2016 },
+    bearingShare: { is: "ratio", symbol: "c_b", value: "2.7", says: "bearing coefficient", basis: s100To2016 },
+    tiltingEnds: { is: "ratio", symbol: "r_t", value: "2.5", says: "ratio of plies where tilting ends", basis: s100To2016 },
   },
   steps: {
-    tilting: { is: "force", unit: ["lbf", "N"], symbol: "P_t", says: "strength in tilting", formula: "tiltingShare * sqrt(thickness ^ 3 * screwDiameter) * ultimateStress", basis: s100To2016 },
-    bearingUnderHead: { is: "force", unit: ["lbf", "N"], symbol: "P_b1", says: "strength in bearing of the steel under the head", formula: "bearingShare * thicknessUnderHead * screwDiameter * ultimateStressUnderHead", basis: s100To2016 },
-    bearing: { is: "force", unit: ["lbf", "N"], symbol: "P_b2", says: "strength in bearing of the steel away from the head", formula: "bearingShare * thickness * screwDiameter * ultimateStress", basis: s100To2016 },
-    withTilting: { is: "force", unit: ["lbf", "N"], symbol: "P_1", says: "the least, tilting among them", formula: "min(tilting, bearingUnderHead, bearing)", basis: s100To2016 },
-    withoutTilting: { is: "force", unit: ["lbf", "N"], symbol: "P_2", says: "the lesser of the two bearings", formula: "min(bearingUnderHead, bearing)", basis: s100To2016 },
-    thicknessRatio: { is: "ratio", symbol: "r", says: "ply away from the head to ply under it", formula: "thickness / thicknessUnderHead", basis: s100To2016 },
-    wayBetween: { is: "ratio", symbol: "w", says: "how far this ratio lies from 1 to the end of tilting", formula: "(min(max(thicknessRatio, 1), tiltingEnds) - 1) / (tiltingEnds - 1)", basis: s100To2016 },
-    nominal: { is: "force", unit: ["lbf", "N"], symbol: "P_nv", says: "nominal shear of one screw", formula: "withTilting + wayBetween * (withoutTilting - withTilting)", basis: s100To2016 },
+    tilting: { is: "force", unit: ["lbf", "N"], symbol: "P_t", formula: "tiltingShare * sqrt(thickness ^ 3 * screwDiameter) * ultimateStress", basis: s100To2016 },
+    bearingUnderHead: { is: "force", unit: ["lbf", "N"], symbol: "P_b1", formula: "bearingShare * thicknessUnderHead * screwDiameter * ultimateStressUnderHead", basis: s100To2016 },
+    bearing: { is: "force", unit: ["lbf", "N"], symbol: "P_b2", formula: "bearingShare * thickness * screwDiameter * ultimateStress", basis: s100To2016 },
+    withTilting: { is: "force", unit: ["lbf", "N"], symbol: "P_1", says: "the least of the three", formula: "min(tilting, bearingUnderHead, bearing)", basis: s100To2016 },
+    withoutTilting: { is: "force", unit: ["lbf", "N"], symbol: "P_2", says: "the lesser bearing", formula: "min(bearingUnderHead, bearing)", basis: s100To2016 },
+    wayBetween: { is: "ratio", symbol: "w", says: "way of the ratio from 1 to there", formula: "(min(max(thickness / thicknessUnderHead, 1), tiltingEnds) - 1) / (tiltingEnds - 1)", basis: s100To2016 },
+    nominal: { is: "force", unit: ["lbf", "N"], symbol: "P_nv", formula: "withTilting + wayBetween * (withoutTilting - withTilting)", basis: s100To2016 },
   },
   cautions: [screwStrengthCaution],
 });

@@ -21,13 +21,11 @@ export const wallPressureCoefficient = /* @__PURE__ */ calculation({
     slopeFactor: { is: "ratio", symbol: "k_r", says: "factor for the slope of the roof: 0.9 to 10 degrees, else 1", above: 0, atMost: 1 },
   },
   constants: {
-    smallArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_10", value: "10 ft2", says: "area at which the line begins", basis: wallCoefficients },
-    largeArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_500", value: "500 ft2", says: "area at which the line ends", basis: wallCoefficients },
+    smallArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_10", value: "10 ft2", says: "where the line begins", basis: wallCoefficients },
+    largeArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_500", value: "500 ft2", says: "where the line ends", basis: wallCoefficients },
   },
   steps: {
-    notLess: { is: "area", unit: ["ft2", "m2"], symbol: "A_0", says: "effective wind area, the chart being level below its beginning", formula: "max(effectiveArea, smallArea)", basis: wallCoefficients },
-    countedArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_c", says: "area that is counted, the chart being level beyond its end", formula: "min(notLess, largeArea)", basis: wallCoefficients },
-    wayAlong: { is: "ratio", symbol: "w", says: "how far along the line the area lies", formula: "log10(countedArea / smallArea) / log10(largeArea / smallArea)", basis: straightOverLogArea },
+    wayAlong: { is: "ratio", symbol: "w", says: "how far along the line the area lies", formula: "log10(min(max(effectiveArea, smallArea), largeArea) / smallArea) / log10(largeArea / smallArea)", basis: straightOverLogArea },
     onTheLine: { is: "ratio", symbol: "GC_p0", says: "coefficient on the line", formula: "coefficientAt10 + wayAlong * (coefficientAt500 - coefficientAt10)", basis: straightOverLogArea },
     coefficient: { is: "ratio", symbol: "GC_p", says: "external pressure coefficient", formula: "slopeFactor * onTheLine", basis: lowRoofNote },
   },

@@ -19,7 +19,7 @@ export const coatingOrder = /* @__PURE__ */ calculation({
   given: {
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area to be coated, returns in", above: 0 },
     wetFilm: { is: "length", unit: ["mil", "um"], symbol: "t_w", says: "wet film of one coat, unthinned", above: 0 },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "waste, on top of the net", atLeast: 0, below: 1, either: "allowance" },
     lossShare: { is: "ratio", unit: "%", symbol: "s", says: "share of what is bought that never ends on the wall", atLeast: 0, below: 1, either: "allowance" },
     packVolume: { is: "volume", unit: ["gal", "L"], symbol: "V_p", says: "volume of one pack", above: 0 },

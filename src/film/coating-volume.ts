@@ -15,7 +15,7 @@ export const coatingVolume = /* @__PURE__ */ calculation({
   given: {
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area to be coated, returns in", above: 0 },
     wetFilm: { is: "length", unit: ["mil", "um"], symbol: "t_w", says: "wet film of one coat, unthinned", above: 0 },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
     firstCoatTexture: { is: "length", unit: ["mil", "um"], symbol: "t_t", says: "wet coating that the texture of the face takes up, spread out even", atLeast: 0, default: "0 mil", basis: smoothFace },
   },
   steps: {

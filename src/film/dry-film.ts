@@ -19,7 +19,7 @@ export const dryFilm = /* @__PURE__ */ calculation({
     wetFilm: { is: "length", unit: ["mil", "um"], symbol: "t_w", says: "wet film of one coat", above: 0 },
     volumeSolids: { is: "ratio", unit: "%", symbol: "v", says: "solids by volume, not by weight, from the data sheet", above: 0, atMost: 1 },
     thinner: { is: "ratio", unit: "%", symbol: "q", says: "thinner added, as a share of the unthinned coating", atLeast: 0, below: 1, default: 0, basis: unthinned },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
   },
   steps: {
     solids: { is: "ratio", unit: "%", symbol: "v_a", says: "solids by volume as applied", formula: "volumeSolids / (1 + thinner)", basis: thinnedSolids },

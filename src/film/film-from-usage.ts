@@ -22,7 +22,7 @@ export const filmFromUsage = /* @__PURE__ */ calculation({
     lossShare: { is: "ratio", unit: "%", symbol: "s", says: "share of what was used that did not end on the wall", atLeast: 0, below: 1 },
     volumeSolids: { is: "ratio", unit: "%", symbol: "v", says: "solids by volume, not by weight, from the data sheet", above: 0, atMost: 1 },
     thinner: { is: "ratio", unit: "%", symbol: "q", says: "thinner added, as a share of the unthinned coating", atLeast: 0, below: 1, default: 0, basis: unthinned },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
     specified: { is: "length", unit: ["mil", "um"], symbol: "t_s", says: "dry film specified for all coats", above: 0 },
   },
   steps: {

@@ -14,7 +14,7 @@ export const filmMean = /* @__PURE__ */ calculation({
   title: "Mean film",
   given: {
     total: { is: "length", unit: ["mil", "um"], symbol: "T", says: "readings, added up", above: 0 },
-    readings: { is: "count", symbol: "n", says: "how many readings", atLeast: 1 },
+    readings: { is: "count", symbol: "n", says: "how many readings", atLeast: 1, whole: true },
   },
   steps: {
     mean: { is: "length", unit: ["mil", "um"], symbol: "t", formula: "total / readings", basis: arithmetic },

@@ -34,8 +34,8 @@ export const filmReadingPlan = /* @__PURE__ */ composed({
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area that is coated", above: 0 },
     rule: { oneOf: ["SSPC-PA 2", "SSPC-PA 9", "IMO PSPC", "own"], says: "rule that counts the readings" },
     areaSize: { is: "area", unit: ["ft2", "m2"], symbol: "A_1", says: "size of one area of readings, by your own rule", above: 0, optional: true },
-    spotsPerArea: { is: "count", symbol: "s", says: "spots in an area, by your own rule", atLeast: 1, optional: true },
-    readingsPerSpot: { is: "count", symbol: "r", says: "readings at a spot, by your own rule", atLeast: 1, optional: true },
+    spotsPerArea: { is: "count", symbol: "s", says: "spots in an area, by your own rule", atLeast: 1, whole: true, optional: true },
+    readingsPerSpot: { is: "count", symbol: "r", says: "readings at a spot, by your own rule", atLeast: 1, whole: true, optional: true },
   },
   run: ({ area, rule, areaSize, spotsPerArea, readingsPerSpot }, work): FilmReadingPlan => {
     const own = [["areaSize", areaSize], ["spotsPerArea", spotsPerArea], ["readingsPerSpot", readingsPerSpot]] as const;

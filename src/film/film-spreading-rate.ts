@@ -17,7 +17,7 @@ export const filmSpreadingRate = /* @__PURE__ */ calculation({
   title: "Spreading rate of a wet film",
   given: {
     wetFilm: { is: "length", unit: ["mil", "um"], symbol: "t_w", says: "wet film of one coat", above: 0 },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
     firstCoatTexture: { is: "length", unit: ["mil", "um"], symbol: "t_t", says: "wet coating that the texture of the face takes up, spread out even", atLeast: 0, default: "0 mil", basis: smoothFace },
   },
   steps: {

@@ -17,8 +17,8 @@ export const readingAreas = /* @__PURE__ */ calculation({
   given: {
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area that is coated", above: 0 },
     areaSize: { is: "area", unit: ["ft2", "m2"], symbol: "A_1", says: "size of one area of readings", above: 0 },
-    spotsPerArea: { is: "count", symbol: "s", says: "spots in an area", atLeast: 1 },
-    readingsPerSpot: { is: "count", symbol: "r", says: "readings at a spot", atLeast: 1 },
+    spotsPerArea: { is: "count", symbol: "s", says: "spots in an area", atLeast: 1, whole: true },
+    readingsPerSpot: { is: "count", symbol: "r", says: "readings at a spot", atLeast: 1, whole: true },
   },
   steps: {
     areas: { is: "count", symbol: "n", says: "areas of readings", formula: "ceil(area / areaSize)", basis: arithmetic },

@@ -30,7 +30,7 @@ export const spreadingRate = /* @__PURE__ */ composed({
     wetFilm: { is: "length", unit: ["mil", "um"], symbol: "t_w", says: "wet film of one coat", above: 0, either: "film" },
     dryFilm: { is: "length", unit: ["mil", "um"], symbol: "t_d", says: "dry film of one coat", above: 0, either: "film" },
     volumeSolids: { is: "ratio", unit: "%", symbol: "v", says: "solids by volume, not by weight, from the data sheet; with dryFilm", above: 0, atMost: 1, optional: true },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
     firstCoatTexture: { is: "length", unit: ["mil", "um"], symbol: "t_t", says: "wet coating that the texture of the face takes up, spread out even", atLeast: 0, default: "0 mil", basis: smoothFace },
   },
   run: ({ wetFilm, dryFilm, volumeSolids, coats, firstCoatTexture }, work) => {

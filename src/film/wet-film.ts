@@ -18,7 +18,7 @@ export const wetFilm = /* @__PURE__ */ calculation({
     dryBuild: { is: "length", unit: ["mil", "um"], symbol: "t_b", says: "dry film wanted of all coats", above: 0 },
     volumeSolids: { is: "ratio", unit: "%", symbol: "v", says: "solids by volume, not by weight, from the data sheet", above: 0, atMost: 1 },
     thinner: { is: "ratio", unit: "%", symbol: "q", says: "thinner added, as a share of the unthinned coating", atLeast: 0, below: 1, default: 0, basis: unthinned },
-    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats", atLeast: 1, whole: true },
   },
   steps: {
     solids: { is: "ratio", unit: "%", symbol: "v_a", says: "solids by volume as applied", formula: "volumeSolids / (1 + thinner)", basis: thinnedSolids },

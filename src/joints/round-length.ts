@@ -16,7 +16,7 @@ export const roundLength = /* @__PURE__ */ calculation({
   title: "Length of joint to a round",
   given: {
     toolingRate: { is: "speed", unit: ["ft/h", "m/h"], symbol: "R", says: "length of joint one tooler strikes in an hour", above: 0 },
-    toolers: { is: "count", symbol: "n", says: "toolers who strike at once", atLeast: 1 },
+    toolers: { is: "count", symbol: "n", says: "toolers who strike at once", atLeast: 1, whole: true },
     window: { is: "time", unit: "min", symbol: "T", says: "how long the joint stays thumbprint hard, at the temperature of the wall", above: 0 },
     totalLength: { is: "length", unit: ["ft", "m"], symbol: "l_t", says: "length of joint in all", above: 0 },
   },

@@ -24,7 +24,7 @@ export const unitsForFace = /* @__PURE__ */ calculation({
     headJoint: { is: "length", unit: ["in", "mm"], symbol: "t_h", says: "width of the upright joints", atLeast: 0, default: "3/8 in", basis: usualJoint },
     bedJoint: { is: "length", unit: ["in", "mm"], symbol: "t_b", says: "width of the level joints", atLeast: 0, default: "3/8 in", basis: usualJoint },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "units broken, cut off and sorted out, on top of the net", atLeast: 0, below: 1 },
-    packCount: { is: "count", symbol: "p", says: "flat units in a pack", atLeast: 1 },
+    packCount: { is: "count", symbol: "p", says: "flat units in a pack", atLeast: 1, whole: true },
   },
   steps: {
     flatArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_f", says: "face left for flat units", formula: "area - cornerCover", basis: geometry, atLeast: 0 },

@@ -6,7 +6,7 @@ export const barrierOrderInput = /* @__PURE__ */ (() =>
   z.strictObject({
     area: quantityField("area", { says: "barrier with its returns", above: 0 }),
     wetFilm: quantityField("length", { says: "wet film of one coat, unthinned", above: 0 }),
-    coats: quantityField("count", { says: "coats", atLeast: "1" }),
+    coats: quantityField("count", { says: "coats", atLeast: "1", whole: true }),
     volumeSolids: quantityField("ratio", { says: "solids by volume, not by weight, from the data sheet", above: 0, atMost: 1 }),
     firstCoatTexture: z.optional(quantityField("length", { says: "wet coating that the texture of the face takes up, spread out even", atLeast: 0 })),
     waste: z.optional(quantityField("ratio", { says: "waste, on top of the net", atLeast: 0, below: 1 })),
@@ -18,7 +18,7 @@ export const barrierOrderInput = /* @__PURE__ */ (() =>
           length: quantityField("length", { says: "length of the band", above: 0 }),
           bandWidth: quantityField("length", { says: "width of the band, both sides of its line", above: 0 }),
           wetFilm: quantityField("length", { says: "wet film of one coat of the band, unthinned", above: 0 }),
-          coats: quantityField("count", { says: "coats of the band", atLeast: "1" }),
+          coats: quantityField("count", { says: "coats of the band", atLeast: "1", whole: true }),
         }),
       ),
     ),

@@ -18,7 +18,7 @@ export const detailBand = /* @__PURE__ */ calculation({
     length: { is: "length", unit: ["ft", "m"], symbol: "l", says: "length of the band", above: 0 },
     bandWidth: { is: "length", unit: ["in", "mm"], symbol: "b", says: "width of the band, both sides of its line", above: 0 },
     wetFilm: { is: "length", unit: ["mil", "um"], symbol: "t_w", says: "wet film of one coat of the band, unthinned", above: 0 },
-    coats: { is: "count", symbol: "n", says: "coats of the band", atLeast: 1 },
+    coats: { is: "count", symbol: "n", says: "coats of the band", atLeast: 1, whole: true },
   },
   steps: {
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", formula: "length * bandWidth", basis: geometry },

@@ -17,7 +17,7 @@ export const levellingCoat = /* @__PURE__ */ calculation({
   given: {
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area to be coated, openings out", above: 0 },
     thickness: { is: "length", unit: ["in", "mm"], symbol: "t", says: "mean thickness of the coat", above: 0 },
-    overdriven: { is: "count", symbol: "n_d", says: "screws driven too deep", atLeast: 0 },
+    overdriven: { is: "count", symbol: "n_d", says: "screws driven too deep", atLeast: 0, whole: true },
     dimpleWidth: { is: "length", unit: ["in", "mm"], symbol: "w_d", says: "width of the dimple over such a screw", above: 0 },
     dimpleDepth: { is: "length", unit: ["in", "mm"], symbol: "d_d", says: "depth of the dimple over such a screw", above: 0 },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "mortar dropped, stiffened or left in the pail, on top of the net", atLeast: 0, below: 1 },

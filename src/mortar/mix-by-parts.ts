@@ -47,7 +47,7 @@ export const mixByParts = /* @__PURE__ */ calculation({
   },
   cautions: [
     "Measure the sand by the box, not by the shovel: damp sand is looser than dry.",
-    "The bulking factor is in dispute: tests of 1905 gave 1.10 to 1.15, others 1.24 to 1.27; course notes teach 1.25 to 1.6, mostly 1.33; a rule of thumb takes 1.41; one third lost in bulk is 1.5.",
-    "The dry mass of the sand is a rule for proportions: what is hauled is wet and heavier.",
+    "The bulking factor is in dispute: tests gave 1.10 to 1.15 and 1.24 to 1.27; course notes teach 1.25 to 1.6.",
+    "The sand that is hauled is wet and heavier than its dry mass.",
   ],
 });

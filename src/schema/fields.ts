@@ -12,6 +12,7 @@ export interface FieldRow {
   readonly atLeast?: 0 | string;
   readonly below?: number | string;
   readonly atMost?: number | string;
+  readonly whole?: true;
 }
 
 /** What nested input takes for a quantity: a text with its unit, `{ value, unit }`, a number for a ratio or a count. */

@@ -3,7 +3,7 @@ import { basisText } from "../core/basis.js";
 import { type AnyCallable, spaced } from "../core/calculation.js";
 import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
 import type { DimensionName } from "../core/dimensions.js";
-import { fieldsOf } from "../core/read-entries.js";
+import { fieldsOf, type Limited } from "../core/read-entries.js";
 import { unitsOf, unitSymbol } from "../core/units.js";
 import { fieldRow } from "./fields.js";
 import type { Nested } from "./nested.js";
@@ -53,7 +53,7 @@ function entrySchema(row: EntryDefinition): JsonSchema {
   const because = row.basis === undefined ? [] : [`default: ${basisText(row.basis)}`];
   if ("oneOf" in row) return { title: row.says, enum: (row satisfies ChoiceDefinition).oneOf, ...described(because), ...fallback };
   const units = row.unit === undefined ? [] : [row.unit].flat();
-  return { title: row.says, ...quantitySchema(row.is), ...described([...unitsText(row.is, units), ...limitsText(row), ...because]), ...fallback };
+  return { title: row.says, ...quantitySchema(row), ...described([...unitsText(row.is, units), ...limitsText(row), ...because]), ...fallback };
 }
 
 function described(parts: readonly string[]): JsonSchema {
@@ -66,14 +66,14 @@ function unitsText(is: DimensionName, shown: readonly string[]): readonly string
   return [`${is} in ${[...new Set([...shown, ...symbols])].join(", ")}`];
 }
 
-function limitsText(row: Readonly<Partial<Record<"above" | "atLeast" | "below" | "atMost", string | number | undefined>>>): readonly string[] {
+function limitsText(row: Limited): readonly string[] {
   const words = { above: "above", atLeast: "at least", below: "below", atMost: "at most" } as const;
   const told = (Object.keys(words) as (keyof typeof words)[]).flatMap((key) => (row[key] === undefined ? [] : [`${words[key]} ${String(row[key])}`]));
-  return told.length === 0 ? [] : [told.join(" and ")];
+  return [...(row.whole === true ? ["a whole number"] : []), ...(told.length === 0 ? [] : [told.join(" and ")])];
 }
 
 /** A text with its unit, `{ value, unit }`; a number too for a ratio or a count. */
-function quantitySchema(is: DimensionName): JsonSchema {
+function quantitySchema({ is, whole }: Limited): JsonSchema {
   const units = [...new Set(unitsOf(is).map(unitSymbol))];
   const text = { type: "string", minLength: 1, maxLength: 80 };
   const pair = {
@@ -82,7 +82,7 @@ function quantitySchema(is: DimensionName): JsonSchema {
     required: ["value", "unit"],
     additionalProperties: false,
   };
-  return { anyOf: [text, pair, ...(is === "count" || is === "ratio" ? [{ type: "number" }] : [])] };
+  return { anyOf: [text, pair, ...(is === "count" || is === "ratio" ? [{ type: whole === true ? "integer" : "number" }] : [])] };
 }
 
 function answersSchema(of: object): JsonSchema {
@@ -114,7 +114,7 @@ function nestedSchema(schema: z.ZodMiniType): JsonSchema {
     unrepresentable: "any",
     override({ zodSchema, jsonSchema }) {
       const row = fieldRow(zodSchema);
-      if (row !== undefined) Object.assign(jsonSchema, { title: row.says, ...quantitySchema(row.is), ...described([...unitsText(row.is, []), ...limitsText(row)]) });
+      if (row !== undefined) Object.assign(jsonSchema, { title: row.says, ...quantitySchema(row), ...described([...unitsText(row.is, []), ...limitsText(row)]) });
     },
   });
   return Object.fromEntries(Object.entries(whole).filter(([key]) => key !== "$schema" && key !== "~standard"));

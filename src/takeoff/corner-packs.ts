@@ -14,7 +14,7 @@ export const cornerPacks = /* @__PURE__ */ calculation({
   title: "Packs of corner units",
   given: {
     withWaste: { is: "count", symbol: "n_w", says: "corner units with waste, before rounding", atLeast: 0 },
-    packCount: { is: "count", symbol: "p", says: "corner units in a pack", atLeast: 1 },
+    packCount: { is: "count", symbol: "p", says: "corner units in a pack", atLeast: 1, whole: true },
   },
   steps: {
     packs: { is: "count", symbol: "b", says: "whole packs to order", formula: "ceil(withWaste / packCount)", basis: arithmetic },

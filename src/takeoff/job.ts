@@ -57,7 +57,7 @@ const barrier = /* @__PURE__ */ (() =>
     kind: z.literal("barrier"),
     name: z.string(),
     wetFilm: length("wet film of one coat"),
-    coats: quantityField("count", { says: "coats", atLeast: "1" }),
+    coats: quantityField("count", { says: "coats", atLeast: "1", whole: true }),
     deductFrom: z.optional(quantityField("area", { says: "size from which an opening is deducted", atLeast: 0 })),
   }))();
 

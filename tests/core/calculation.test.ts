@@ -163,7 +163,7 @@ describe("try never throws, whatever it is given", () => {
   });
 
   it("what a getter says of itself is told", () => {
-    expect(problemsOf(tank, { ...given, get width(): never { return trap(); } })[0]).toMatchObject({ code: "refused", path: [], message: "input: it could not be read (trap)" });
+    expect(problemsOf(tank, { ...given, get width(): never { return trap(); } })[0]).toMatchObject({ code: "refused", path: [], message: "input: it could not be worked out (trap)" });
   });
 });
 

@@ -143,7 +143,7 @@ describe("several parts", () => {
   it("an error that is no bad input is not hidden: a call throws it, try tells it", () => {
     const broken = composed({ id: "demo.broken", title: "Broken", given: {}, run: (): never => { throw new TypeError("a slip"); } });
     expect(() => broken({})).toThrow(new TypeError("a slip"));
-    expect(problemsOf(broken, {})[0]).toMatchObject({ code: "refused", message: "input: it could not be read (a slip)" });
+    expect(problemsOf(broken, {})[0]).toMatchObject({ code: "refused", message: "input: it could not be worked out (a slip)" });
   });
 });
 
