@@ -64,10 +64,12 @@ function boardTroubles({ board, stagger, studs, start }: ReadLayout, { flat, len
   return rows.flatMap(([path, one, most, wanted]) => (one === undefined || exactLength(one).compare(most) <= 0 ? [] : [refusal(path, one.toString(), wanted)]));
 }
 
-function sizeTroubles({ studs }: ReadLayout, { flat, length, width }: Pattern, face: Face): Trouble[] {
+function sizeTroubles({ board, studs }: ReadLayout, { flat, length, width }: Pattern, face: Face): Trouble[] {
+  const larger = (flat ? length : width).compare(face.width) > 0 && (flat ? width : length).compare(face.height) > 0;
   const [along, aside] = flat ? [face.width.div(length), face.height.div(width)] : [face.height.div(length), face.width.div(width)];
   const boards = along.add(exact(1n)).mul(aside.add(exact(1n)));
   return [
+    ...(larger ? [refusal(["board"], `${board.width.toString()} by ${board.length.toString()}`, "the board is larger than the wall both ways; give the wall whole, or the board as it is cut")] : []),
     ...(boards.compare(mostBoards) > 0 ? [refusal(["board"], `about ${String(boards.round().n)} boards`, tooMany(mostBoards, "boards"))] : []),
     ...(face.width.div(exactLength(studs.spacing)).compare(mostStuds) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), tooMany(mostStuds, "studs"))] : []),
   ];

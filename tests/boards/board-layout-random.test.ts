@@ -22,7 +22,8 @@ function randomJob(seed: number): Job {
   const flat = pick(0, 1) === 0;
   const spacing = [16, 24, 12, 19][pick(0, 3)]! * inch;
   return {
-    width, height, openings, boardWidth, boardLength, flat, spacing,
+    // A board larger than its wall both ways is refused, so the wall is at least as wide.
+    width: Math.max(width, flat ? boardLength : boardWidth), height, openings, boardWidth, boardLength, flat, spacing,
     stagger: [0, boardLength / 2, spacing, pick(0, boardLength)][pick(0, 3)]!,
     firstStud: pick(0, 1) === 0 ? spacing : pick(0, spacing),
     edgesBacked: pick(0, 1) === 0,
@@ -52,7 +53,7 @@ function layoutOf(job: Job): ReturnType<typeof boardLayout.try> {
 }
 
 describe("boardLayout on random walls", () => {
-  it("leaves no gap and no overlap, closes its areas, and flags every edge that is on no stud, on 1,000 walls", { timeout: 120_000 }, () => {
+  it("leaves no gap and no overlap, closes its areas, and flags every edge that is on no stud, on 1,000 walls", () => {
     const seen = { cut: 0, fromOffcut: 0, offStud: 0, cutouts: 0, openings: 0 };
     for (let seed = 1; seed <= 1000; seed += 1) {
       const job = randomJob(seed);

@@ -128,13 +128,13 @@ describe("boardLayout, drawn by hand", () => {
     expect(layout.boardsUsed.toString()).toBe("1");
   });
 
-  it("begins where it is told, and turns a board that is larger than the wall into one piece", () => {
+  it("begins where it is told, and rips boards that are higher than the wall", () => {
     const shifted = boardLayout(wall("10 ft", "6 ft", { start: { across: "20 in", up: "16 in" } }));
     // Courses 0 to 16, 16 to 52, 52 to 72; ends at 20 and 80 in.
     expect(drawn(shifted).slice(0, 4)).toEqual(["0 0 20x16 cut 1", "20 0 60x16 cut 2", "80 0 40x16 cut 3", "0 16 20x36 cut 4"]);
-    const low = boardLayout(wall("3 ft", "2 ft", { board: fourByEight }));
-    expect(drawn(low)).toEqual(["0 0 36x24 cut 1"]);
-    expect(low.jointLength.toString()).toBe("0 ft");
+    const low = boardLayout(wall("10 ft", "2 ft", { board: fourByEight }));
+    expect(drawn(low)).toEqual(["0 0 96x24 cut 1", "96 0 24x24 cut 2"]);
+    expect(low.jointLength.toString()).toBe("2 ft");
   });
 
   it("is shown in metric where the board is, and comes out alike", () => {
@@ -256,6 +256,13 @@ describe("boardLayout refuses", () => {
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "segment", width: "8 ft", rise: "2 ft" } })).toEqual([["refused", "wall.kind"]]);
     const stepped = [["0 ft", "0 ft"], ["8 ft", "0 ft"], ["8 ft", "4 ft"], ["4 ft", "4 ft"], ["4 ft", "8 ft"], ["0 ft", "8 ft"]].map(([x, y]) => ({ x, y }));
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points: stepped } })).toEqual([["refused", "wall.kind"]]);
+  });
+
+  it("a board that is larger than the wall both ways, not one that is larger one way", () => {
+    expect(problemsOf(wall("3 ft", "2 ft", { board: fourByEight }))).toEqual([["refused", "board"]]);
+    expect(problemsOf(wall("8 ft", "2 ft", { board: fourByEight }))).toEqual([]);
+    expect(problemsOf(wall("95 in", "47 in", { board: fourByEight }))).toEqual([["refused", "board"]]);
+    expect(problemsOf(wall("95 in", "48 in", { board: fourByEight }))).toEqual([]);
   });
 
   it("a job that is a slip of the pen", () => {

@@ -113,6 +113,21 @@ describe("everything that is wrong comes back together", () => {
   });
 });
 
+it("a count that must be whole refuses a part, and takes a whole one however it is written", () => {
+  const boxes = calculation({
+    id: "demo.boxes",
+    title: "Boxes",
+    given: { packCount: { is: "count", symbol: "n", says: "screws in a box", atLeast: 1, whole: true } },
+    steps: { screws: { is: "count", symbol: "s", formula: "packCount * 3", basis: { kind: "derived", says: "arithmetic" } } },
+  });
+  const codes = (packCount: unknown): readonly (readonly [string, string])[] => problemsOf(boxes, { packCount }).map(({ code, message }) => [code, message]);
+  expect(codes("2.5")).toEqual([["notWhole", "packCount (screws in a box): is 2.5, but must be a whole number"]]);
+  expect(codes(1.0000001).map(([code]) => code)).toEqual(["notWhole"]);
+  expect(codes("1/2").map(([code]) => code)).toEqual(["tooLow"]);
+  expect(boxes({ packCount: "10/2" as never }).screws.toString()).toBe("15");
+  expect(boxes({ packCount: 100 }).screws.toString()).toBe("300");
+});
+
 describe("a step that has no answer", () => {
   it("a division by nought is a problem under the step's name", () => {
     const [only, ...others] = problemsOf(tank, { ...given, pail: "0 gal" });

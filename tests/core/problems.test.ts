@@ -33,6 +33,13 @@ describe("a problem seen from further out", () => {
   });
 });
 
+it("a message tells fifty problems and how many more there are; the error holds them all", () => {
+  const many = (count: number): InputError => new InputError("demo.a", Array.from({ length: count }, (_, index) => problem({ code: "missing", path: ["rows", index], given: "", wanted: "" })));
+  expect(many(50).message.split("\n").at(-1)).toBe("  rows[49]: is missing");
+  expect(many(1234).message.split("\n").slice(-2)).toEqual(["  rows[49]: is missing", "  and 1184 more problems"]);
+  expect(many(1234).problems).toHaveLength(1234);
+});
+
 describe("the key that was meant", () => {
   const known = ["unitLength", "unitHeight", "headJoint", "bedJoint", "depth", "area"];
 
