@@ -13,6 +13,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   core: [],
   data: ["core"],
   units: ["core"],
+  wording: ["core"],
   schema: ["core"],
   shapes: ["data", "schema", "core"],
   ...Object.fromEntries(topics.map((topic) => [topic, [...ground, ...topics]])),

@@ -1,5 +1,6 @@
 import { Decimal as DecimalDefault } from "decimal.js";
 import { Fraction } from "fraction.js";
+import type { NoValueReason } from "./wording.js";
 
 /**
  * Our own decimals: 40 digits, plain notation. A private clone of the defaults (rounding half up), so that nobody's
@@ -16,8 +17,12 @@ export type Decimal = DecimalDefault;
 /** A number of the engine: an exact fraction, or a 40-digit decimal once a root or a logarithm has been taken. */
 export type Amount = Fraction | Decimal;
 
-/** An operation that has no finite value; the message is the reason in plain words. */
-export class NoValue extends Error {}
+/** An operation that has no finite value. */
+export class NoValue extends Error {
+  constructor(readonly reason: NoValueReason) {
+    super(reason);
+  }
+}
 
 /** The operations a program needs. Another arithmetic (plain numbers with a bound, ranges) touches no calculation. */
 export interface Arithmetic<N> {
@@ -68,11 +73,11 @@ function bounded(fraction: Fraction): Amount {
 }
 
 function finite(decimal: Decimal): Decimal {
-  refuseWhere(!decimal.isFinite(), "the number gets too large");
+  refuseWhere(!decimal.isFinite(), "size");
   return decimal;
 }
 
-function refuseWhere(broken: boolean, reason: string): void {
+function refuseWhere(broken: boolean, reason: NoValueReason): void {
   if (broken) throw new NoValue(reason);
 }
 
@@ -95,11 +100,9 @@ function rounding(way: "ceil" | "floor" | "round"): (amount: Amount) => Fraction
 
 /** An amount as a decimal whose logarithm can be taken. */
 function forLogarithm(amount: Amount): Decimal {
-  refuseWhere(sign(amount) <= 0, "it takes the logarithm of a number that is not above 0");
+  refuseWhere(sign(amount) <= 0, "logarithm");
   return toDecimal(amount);
 }
-
-const noRoot = "it takes a root of a negative number";
 
 /** The numbers that formulas write, read once. */
 const literals = new Map<string, Amount>();
@@ -115,14 +118,14 @@ export const exactArithmetic: Arithmetic<Amount> = {
   subtract: (a, b) => (isExact(a) && isExact(b) ? bounded(a.sub(b)) : finite(toDecimal(a).sub(toDecimal(b)))),
   multiply: (a, b) => (isExact(a) && isExact(b) ? bounded(a.mul(b)) : finite(toDecimal(a).mul(toDecimal(b)))),
   divide(a, b) {
-    refuseWhere(isZero(b), "it divides by 0");
+    refuseWhere(isZero(b), "division");
     return isExact(a) && isExact(b) ? bounded(a.div(b)) : finite(toDecimal(a).div(toDecimal(b)));
   },
   negate: (a) => a.neg(),
   power(base, exponent) {
     const whole = isExact(exponent) && exponent.d === 1n;
-    refuseWhere(sign(exponent) < 0 && isZero(base), "it divides by 0");
-    refuseWhere(!whole && sign(base) < 0, noRoot);
+    refuseWhere(sign(exponent) < 0 && isZero(base), "division");
+    refuseWhere(!whole && sign(base) < 0, "root");
     return whole && isExact(base) ? bounded(base.pow(exponent)) : finite(toDecimal(base).pow(toDecimal(exponent)));
   },
   compare,
@@ -132,7 +135,7 @@ export const exactArithmetic: Arithmetic<Amount> = {
   floor: rounding("floor"),
   round: rounding("round"),
   sqrt(a) {
-    refuseWhere(sign(a) < 0, noRoot);
+    refuseWhere(sign(a) < 0, "root");
     return toDecimal(a).sqrt();
   },
   ln: (a) => forLogarithm(a).ln(),
@@ -141,7 +144,7 @@ export const exactArithmetic: Arithmetic<Amount> = {
   sin: (a) => toDecimal(a).sin(),
   asin(a) {
     const decimal = toDecimal(a);
-    refuseWhere(decimal.abs().gt(1), "it takes the arcsine of a number beyond 1");
+    refuseWhere(decimal.abs().gt(1), "arcsine");
     return decimal.asin();
   },
 };

@@ -190,9 +190,9 @@ function amountFor(step: ReadyStep, formula: Formula, amounts: Values<Amount>, i
     const amount = evaluate(formula, amounts, exactArithmetic);
     const broken = brokenLimit(step.limits, amount);
     if (broken === undefined) return amount;
-    throw stepError(id, step, { code: broken.code, given: makeQuantity(step.is, amount, step.shown[0]).toString(), wanted: broken.says });
+    throw stepError(id, step, { code: broken.code, given: makeQuantity(step.is, amount, step.shown[0]).toString(), wanted: broken.wanted });
   } catch (error) {
-    throw error instanceof NoValue ? stepError(id, step, { code: "noAnswer", given: "", wanted: error.message }) : error;
+    throw error instanceof NoValue ? stepError(id, step, { code: "noAnswer", given: "", wanted: { kind: "value", reason: error.reason } }) : error;
   }
 }
 

@@ -13,11 +13,12 @@ export type {
 } from "./definition.js";
 export { type DimensionName, dimensions, type Powers } from "./dimensions.js";
 export { type Formula, formulaText, type FunctionName, parseFormula } from "./formula.js";
-export { InputError, type Path, pathText, type Problem, type ProblemCode, type Trouble } from "./problems.js";
+export { InputError, type Path, pathText, type Problem, type ProblemCode, problemText, type Trouble } from "./problems.js";
 export { isQuantity, type Quantity, type QuantityJson } from "./quantity.js";
 export { compare, isNought, subtract, sum, times } from "./quantity-arithmetic.js";
 export { quantity, type QuantityText, type Readable } from "./read-quantity.js";
 export type { Attempt, Line, Solution, Step } from "./solution.js";
 export type { StandardIssue, StandardResult, StandardSchema } from "./standard-schema.js";
 export { type SpellingOf, type System, type UnitCode, type UnitOf, units, unitsOf, unitSymbol } from "./units.js";
+export { english, type NoValueReason, type Wanted, type Wording } from "./wording.js";
 export { type Writing, type Written, writeQuantity } from "./write-quantity.js";

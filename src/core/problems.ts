@@ -1,22 +1,11 @@
+import type { DimensionName } from "./dimensions.js";
+import { deepFrozen } from "./frozen.js";
+import { english, type ProblemCode, type Wanted, type Wording } from "./wording.js";
+
+export type { ProblemCode };
+
 /** Where in the input a problem lies: keys and places in lists, from the outside in. */
 export type Path = readonly (string | number)[];
-
-/**
- * What can be wrong with an input.
- *
- * - `missing`, `unknown`, `either`: keys that are not there, not known, or not one of a pair
- * - `wrongKind`, `empty`, `tooLong`, `notANumber`, `notFinite`, `comma`, `tooLarge`: what was given cannot be read
- * - `noUnit`, `unknownUnit`, `wrongDimension`: the unit
- * - `tooLow`, `tooHigh`, `notWhole`, `notAChoice`: what was read is not allowed
- * - `noAnswer`: a step has no finite value, or one outside its own limits
- * - `refused`: the rule at hand does not allow it; the wording says why
- */
-export type ProblemCode =
-  | "missing" | "unknown" | "either"
-  | "wrongKind" | "empty" | "tooLong" | "notANumber" | "notFinite" | "comma" | "tooLarge"
-  | "noUnit" | "unknownUnit" | "wrongDimension"
-  | "tooLow" | "tooHigh" | "notWhole" | "notAChoice"
-  | "noAnswer" | "refused";
 
 /** One thing that is wrong: where, what was given, what is wanted, and the same in words. */
 export interface Problem {
@@ -26,8 +15,13 @@ export interface Problem {
   readonly says: string;
   /** What was given, as text; empty where nothing was. */
   readonly given: string;
-  /** What is wanted, and how to write it. */
+  /** The dimension of what was given, where it is the wrong one. */
+  readonly found?: DimensionName;
+  /** What is wanted, as data. */
+  readonly wants: Wanted;
+  /** What is wanted and how to write it, in English. */
   readonly wanted: string;
+  /** All of it, in English. */
   readonly message: string;
 }
 
@@ -37,37 +31,39 @@ export interface Trouble {
   readonly path: Path;
   readonly says?: string | undefined;
   readonly given: string;
-  readonly wanted: string;
+  /** What is wanted: as data, or in words that only the calculation at hand knows. */
+  readonly wanted: string | Wanted;
+  readonly found?: DimensionName;
 }
 
-/** How each problem reads, after the name of the input. */
-const wording: Readonly<Record<ProblemCode, (given: string, wanted: string) => string>> = {
-  missing: (_, wanted) => (wanted === "" ? "is missing" : `is missing; ${wanted}`),
-  unknown: (_, wanted) => `is not known here; ${wanted}`,
-  either: (given, wanted) => `${given}; ${wanted}`,
-  wrongKind: (given, wanted) => `${given} cannot be read; ${wanted}`,
-  empty: (_, wanted) => `is empty; ${wanted}`,
-  tooLong: (given, wanted) => `${given} is too long; ${wanted}`,
-  notANumber: (given, wanted) => `${given} has no number that can be read; ${wanted}`,
-  notFinite: (given, wanted) => `${given} is not a finite number; ${wanted}`,
-  comma: (given, wanted) => `${given} has a comma in its number; write 1250 or 1.25, without a comma; ${wanted}`,
-  tooLarge: (given, wanted) => `${given} has too large an exponent or too many digits; ${wanted}`,
-  noUnit: (given, wanted) => `${given} has no unit; ${wanted}`,
-  unknownUnit: (given, wanted) => `${given} has a unit that is not known; ${wanted}`,
-  wrongDimension: (given, wanted) => `${given}; ${wanted}`,
-  tooLow: (given, wanted) => `is ${given}, but must be ${wanted}`,
-  tooHigh: (given, wanted) => `is ${given}, but must be ${wanted}`,
-  notWhole: (given, wanted) => `is ${given}, but must be ${wanted}`,
-  notAChoice: (given, wanted) => `${given} is not offered; ${wanted}`,
-  noAnswer: (given, wanted) => `has no answer${given === "" ? "" : ` (${given})`}, because ${wanted}`,
-  refused: (given, wanted) => (given === "" ? wanted : `${given}: ${wanted}`),
-};
-
 /** Puts a problem into words: `depth (depth of joint to be filled): "3/8" has no unit; write one of in, ft, mm, m`. */
-export function problem({ code, path, says = "", given, wanted }: Trouble): Problem {
+export function problem({ code, path, says = "", given, wanted, found }: Trouble): Problem {
+  const wants: Wanted = typeof wanted === "string" ? { kind: "words", words: wanted } : wanted;
+  const told = { code, path: Object.freeze([...path]), says, given, wants: deepFrozen(wants), ...(found === undefined ? {} : { found }) };
+  return Object.freeze({ ...told, wanted: wantedText(wants, english), message: problemText(told, english) });
+}
+
+function wantedText(wants: Wanted, { wanted }: Wording): string {
+  // The compiler does not see that a kind and its words belong together.
+  return (wanted[wants.kind] as (wants: Wanted) => string)(wants);
+}
+
+/**
+ * A problem in the words of a language; an app can bring its own.
+ *
+ * @param of - a problem as an error or `.try` gives it
+ * @param wording - how problems read in that language
+ * @example
+ * ```ts
+ * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
+ * tried.ok ? [] : tried.problems.map((one) => problemText(one, english)); // ['wetFilm (wet film of each coat): "18" has no unit; write a number and one of mil, um, in, ft, yd, mm']
+ * ```
+ */
+export function problemText(of: Omit<Problem, "wanted" | "message">, wording: Wording): string {
+  const { code, path, says, given, wants, found } = of;
   const name = pathText(path);
-  const label = name === "" ? says || "input" : says === "" ? name : `${name} (${says})`;
-  return Object.freeze({ code, path: Object.freeze([...path]), says, given, wanted, message: `${label}: ${wording[code](given, wanted)}` });
+  const label = name === "" ? says || wording.input : says === "" ? name : `${name} (${says})`;
+  return `${label}: ${wording.problems[code](given, wantedText(wants, wording), found === undefined ? "" : wording.dimension(found))}`;
 }
 
 /**
@@ -84,7 +80,7 @@ export function pathText(path: Path): string {
 
 /** The same problem seen from further out. */
 export function problemAt(outer: Path, inner: Problem): Problem {
-  return problem({ ...inner, path: [...outer, ...inner.path] });
+  return problem({ ...inner, wanted: inner.wants, path: [...outer, ...inner.path] });
 }
 
 /** What a value looks like in a message: short, on one line, never more than a glance. */

@@ -2,9 +2,10 @@ import { type Amount, exactArithmetic as arithmetic } from "./amount.js";
 import { type Basis, basisText } from "./basis.js";
 import type { ChoiceDefinition, Entries, EntryDefinition, GivenDefinition } from "./definition.js";
 import type { DimensionName } from "./dimensions.js";
-import { nearest, type Path, type Problem, problem, type ProblemCode, shown } from "./problems.js";
+import { nearest, type Path, type Problem, problem, type ProblemCode, shown, type Trouble } from "./problems.js";
 import { amountOf, type Quantity } from "./quantity.js";
 import { howToWrite, readQuantity } from "./read-quantity.js";
+import type { Wanted } from "./wording.js";
 import { findUnit, type System, type UnitCode, unitSymbol, unitSystem } from "./units.js";
 
 /** `unitsPerArea` as `units per area`. */
@@ -12,10 +13,10 @@ export function spaced(name: string): string {
   return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
-/** A limit made ready: how a message says it, and whether an amount in base units keeps it. */
+/** A limit made ready: what a problem says of it, and whether an amount in base units keeps it. */
 export interface Limit {
   readonly code: ProblemCode;
-  readonly says: string;
+  readonly wanted: Wanted;
   readonly holds: (amount: Amount) => boolean;
 }
 
@@ -44,12 +45,12 @@ export function limitsOf(row: Limited, where: string): readonly Limit[] {
     if (text === undefined) return [];
     const [code, holds] = limitKinds[key];
     const amount = text === 0 ? arithmetic.literal("0") : amountOf(writtenQuantity(row.is, text, where));
-    return [{ code, says: `${spaced(key)} ${String(text)}`, holds: (given) => holds(arithmetic.compare(given, amount)) }];
+    return [{ code, wanted: { kind: "limit", limit: key, value: String(text) }, holds: (given) => holds(arithmetic.compare(given, amount)) }];
   });
   return row.whole === true ? [...limits, whole] : limits;
 }
 
-const whole: Limit = { code: "notWhole", says: "a whole number", holds: (amount) => arithmetic.compare(amount, arithmetic.floor(amount)) === 0 };
+const whole: Limit = { code: "notWhole", wanted: { kind: "whole" }, holds: (amount) => arithmetic.compare(amount, arithmetic.floor(amount)) === 0 };
 
 /** The first limit that an amount breaks. */
 export function brokenLimit(limits: readonly Limit[], amount: Amount): Limit | undefined {
@@ -82,7 +83,7 @@ export interface Told<Shown = readonly UnitCode[]> {
 type Value = Quantity | string | number | boolean;
 
 /** What is wrong with one input; where it is, and what it is, are added. */
-export type Fault = Pick<Problem, "code" | "given" | "wanted">;
+export type Fault = Pick<Trouble, "code" | "given" | "wanted" | "found">;
 
 /** One input, made ready for reading. */
 export interface Field extends Told, OfKind {
@@ -96,7 +97,7 @@ interface OfKind {
   readonly shown: readonly UnitCode[];
   readonly fallback: Value | undefined;
   /** How to write it. */
-  readonly wanted: string;
+  readonly wanted: Wanted;
   readonly read: (given: unknown) => Value | Fault;
 }
 
@@ -133,19 +134,20 @@ export function quantityField(row: GivenDefinition, name: string): OfKind {
     shown,
     fallback: row.default === undefined ? undefined : writtenQuantity(row.is, row.default, name),
     wanted: howToWrite(row.is, place.propose, shown.length),
-    read(given) {
-      const read = readQuantity(row.is, given, place);
+    read(value) {
+      const read = readQuantity(row.is, value, place);
       if ("code" in read) return read;
       const broken = brokenLimit(limits, amountOf(read));
       if (broken === undefined) return read;
-      const percent = row.is === "ratio" && read.unit === "ratio" && broken.code === "tooHigh" ? `; did you mean "${read.toString()} %"?` : "";
-      return { code: broken.code, given: read.toString(), wanted: broken.says + percent };
+      const given = read.toString();
+      const percent = row.is === "ratio" && read.unit === "ratio" && broken.code === "tooHigh" ? { percent: `${given} %` } : {};
+      return { code: broken.code, given, wanted: { ...broken.wanted, ...percent } };
     },
   };
 }
 
 function choiceField(row: ChoiceDefinition): OfKind {
-  const wanted = `write one of ${row.oneOf.map(String).join(", ")}`;
+  const wanted: Wanted = { kind: "choice", of: row.oneOf.map(String) };
   const read = (given: unknown): Value | Fault => row.oneOf.find((one) => one === given) ?? { code: "notAChoice", given: shown(given), wanted };
   return { shown: Object.freeze([]), fallback: row.default, wanted, read };
 }
@@ -169,14 +171,14 @@ export interface ReadEntries {
 export function readEntries({ all, names, pairs }: Fields, input: unknown, problems: Problem[]): ReadEntries {
   const add = (path: Path, fault: Fault, says?: string): void => void problems.push(problem({ ...fault, path, says }));
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
-    add([], { code: "wrongKind", given: shown(input), wanted: `give an object with ${names.join(", ")}` });
+    add([], { code: "wrongKind", given: shown(input), wanted: { kind: "object", of: names } });
     return { read: [], chosen: [], metric: false };
   }
   const given = (name: string): unknown => (Object.hasOwn(input, name) ? (input as Readonly<Record<string, unknown>>)[name] : undefined);
   for (const key of Object.keys(input)) {
     if (names.includes(key)) continue;
     const near = nearest(key, names);
-    add([key.slice(0, 80)], { code: "unknown", given: "", wanted: near === undefined ? `there are ${names.join(", ")}` : `did you mean ${near}?` });
+    add([key.slice(0, 80)], { code: "unknown", given: "", wanted: near === undefined ? { kind: "key", of: names } : { kind: "near", key: near } });
   }
   const read = all.map(({ name, says, fallback, optional, wanted, read }): ReadField => {
     const value = given(name);
@@ -192,7 +194,7 @@ export function readEntries({ all, names, pairs }: Fields, input: unknown, probl
   const chosen = pairs.flatMap(({ word, names }) => {
     const here = names.filter((name) => given(name) !== undefined);
     if (here.length !== 1) {
-      add([word], { code: "either", given: here.length === 0 ? "none is given" : `${here.join(" and ")} exclude each other`, wanted: `give exactly one of ${names.join(" and ")}` });
+      add([word], { code: "either", given: here.join(" and "), wanted: { kind: "exactlyOne", of: names } });
     }
     return here;
   });

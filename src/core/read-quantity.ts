@@ -4,6 +4,7 @@ import type { DimensionName } from "./dimensions.js";
 import { InputError, type Path, problem, shown, type Trouble } from "./problems.js";
 import { isQuantity, makeQuantity, type Quantity } from "./quantity.js";
 import { toBase } from "./unit-scale.js";
+import type { Wanted } from "./wording.js";
 import { dimensionsSpelt, findUnit, type SpellingOf, type UnitCode, unitsOf, unitSymbol } from "./units.js";
 
 /** A number as people write it: `12`, `1.5e3`, `3/8`, `1-5/8`, `1 5/8`. */
@@ -37,7 +38,7 @@ export interface Place {
 }
 
 /** What is wrong with what was given; `given` where that is said in other words than its own. */
-type Fault = Pick<Trouble, "code"> & { readonly given?: string };
+type Fault = Pick<Trouble, "code" | "found"> & { readonly given?: string };
 
 /** Reads a quantity, or says what is wrong. */
 export function readQuantity<D extends DimensionName>(dimension: D, given: unknown, place: Place): Quantity<D> | Trouble {
@@ -67,7 +68,7 @@ export function quantity<D extends DimensionName>(dimension: D, given: Readable<
 function readGiven<D extends DimensionName>(dimension: D, given: unknown): Quantity<D> | Fault {
   if (typeof given === "string") return readText(dimension, given, longest);
   if (typeof given === "number") return readText(dimension, String(given), longest);
-  if (isQuantity(given)) return isOf(dimension, given) ? given : { code: "wrongDimension", given: `${given.toString()} is ${given.dimension}` };
+  if (isQuantity(given)) return isOf(dimension, given) ? given : { code: "wrongDimension", given: given.toString(), found: given.dimension };
   const written = writtenBy(dimension, given);
   if (typeof written !== "object" || written === null || !("value" in written && "unit" in written)) return { code: "wrongKind" };
   const { value, unit } = written;
@@ -110,7 +111,7 @@ function readText<D extends DimensionName>(dimension: D, given: string, mostLett
   if (unit === "") return { code: "noUnit" };
   if (/^[-/\d.,]/.test(unit) && !/^\/[a-z°]/i.test(unit)) return { code: "notANumber" };
   const [other] = dimensionsSpelt(unit);
-  return other === undefined ? { code: "unknownUnit" } : { code: "wrongDimension", given: `${shown(given)} is ${other}` };
+  return other === undefined ? { code: "unknownUnit" } : { code: "wrongDimension", found: other };
 }
 
 /** A ratio and a count may stand without a unit. */
@@ -124,9 +125,9 @@ function inInches(feet: string, inches: Fraction): Fraction {
   return feet.startsWith("-") ? whole.sub(inches) : whole.add(inches);
 }
 
-/** `write a number and one of in, ft, mm, m`: the units to propose, and others up to so many. */
-export function howToWrite(dimension: DimensionName, propose: readonly string[] = [], most = 6): string {
-  if (dimension === "count") return "write a number";
-  if (dimension === "ratio") return `write a number or a percentage, such as 0.1 or "10 %"`;
-  return `write a number and one of ${[...new Set([...propose, ...unitsOf(dimension).map(unitSymbol)])].slice(0, most).join(", ")}`;
+/** How a quantity is written: the units to propose, and others up to so many. */
+export function howToWrite(dimension: DimensionName, propose: readonly string[] = [], most = 6): Wanted {
+  if (dimension === "count") return { kind: "number" };
+  if (dimension === "ratio") return { kind: "share" };
+  return { kind: "units", of: [...new Set([...propose, ...unitsOf(dimension).map(unitSymbol)])].slice(0, most) };
 }

@@ -85,6 +85,6 @@ type Allowance = { readonly waste: Quantity<"ratio"> } | { readonly lossShare: Q
 function allowanceOf({ waste, lossShare }: { readonly waste?: Quantity<"ratio"> | undefined; readonly lossShare?: Quantity<"ratio"> | undefined }, work: Work): Allowance {
   if (waste !== undefined && lossShare === undefined) return { waste };
   if (lossShare !== undefined && waste === undefined) return { lossShare };
-  const given = waste === undefined ? "none is given" : "waste and lossShare exclude each other";
-  return work.refuse({ code: "either", path: ["allowance"], given, wanted: "give exactly one of waste and lossShare" });
+  const given = waste === undefined ? "" : "waste and lossShare";
+  return work.refuse({ code: "either", path: ["allowance"], given, wanted: { kind: "exactlyOne", of: ["waste", "lossShare"] } });
 }

@@ -12,8 +12,8 @@ export function openingReturns(opening: ReadBarrierOpening, measures: OpeningMea
   const strip = (length: Quantity<"length">, depth: Quantity<"length">): Quantity<"area"> => work.part(returnStrip, { length, depth }, path).answers.area;
   if (returnDepth !== undefined && returnDepths === undefined) return strip(measures.perimeter, returnDepth);
   if (returnDepth !== undefined || returnDepths === undefined) {
-    const given = returnDepth === undefined ? "none is given" : "returnDepth and returnDepths exclude each other";
-    work.problem({ code: "either", path, given, wanted: `give exactly one of returnDepth and returnDepths; write "0 in" where nothing is turned in` });
+    const given = returnDepth === undefined ? "" : "returnDepth and returnDepths";
+    work.problem({ code: "either", path, given, wanted: { kind: "exactlyOne", of: ["returnDepth", "returnDepths"] } });
     return subtract(measures.area, measures.area);
   }
   if (shape.kind === "round") {

@@ -37,7 +37,7 @@ export function quantityField<D extends DimensionName>(dimension: D, row: FieldR
   const read = z.transform((given: Loose, context): Quantity<D> => {
     const found = readLimited(dimension, given, row, (limits ??= limitsOf({ is: dimension, ...row }, row.says)));
     if (!("code" in found)) return found;
-    context.issues.push({ code: "custom", input: given, message: found.wanted, params: { problem: problem(found) } });
+    context.issues.push({ code: "custom", input: given, message: "", params: { problem: problem(found) } });
     return z.NEVER;
   });
   // Anything is taken here, so that the reader below says of all of it what is wrong.
@@ -59,5 +59,5 @@ function readLimited<D extends DimensionName>(dimension: D, given: unknown, row:
   const read = readQuantity(dimension, given, place);
   if ("code" in read) return given === undefined ? { ...read, code: "missing", given: "" } : read;
   const broken = brokenLimit(limits, amountOf(read));
-  return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.says };
+  return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.wanted };
 }

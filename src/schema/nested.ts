@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { nearest, type Path, type Problem, problem, problemAt, shown } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
+import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
 
 /** Input that is not written to: a job kept in a variable `as const` has lists that are read only. */
@@ -66,7 +67,7 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
 }
 
 function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {
-  const wanted = values.length === 0 ? "it must be one that is known" : `write one of ${values.map(String).join(", ")}`;
+  const wanted: Wanted | string = values.length === 0 ? "it must be one that is known" : { kind: "choice", of: values.map(String) };
   if (value === undefined) return problem({ code: "missing", path, given: "", wanted });
   return problem({ code: "notAChoice", path, given: shown(value), wanted });
 }
@@ -74,7 +75,7 @@ function choice(path: Path, value: unknown, values: readonly unknown[]): Problem
 function unknownKey(path: Path, key: string, schema: z.ZodMiniType): Problem {
   const known = keysAt(schema, path);
   const near = nearest(key, known);
-  const wanted = near === undefined ? (known.length === 0 ? "leave it out" : `there are ${known.join(", ")}`) : `did you mean ${near}?`;
+  const wanted: Wanted | string = near === undefined ? (known.length === 0 ? "leave it out" : { kind: "key", of: known }) : { kind: "near", key: near };
   return problem({ code: "unknown", path: [...path, key.slice(0, 80)], given: "", wanted });
 }
 

@@ -39,7 +39,7 @@ function fromEntries(entries: Entries): z.ZodMiniType {
     for (const { word, names } of pairs) {
       const given = names.filter((name) => (context.value as Readonly<Record<string, unknown>>)[name] !== undefined);
       if (given.length === 1) continue;
-      const one = problem({ code: "either", path: [word], given: given.length === 0 ? "none is given" : `${given.join(" and ")} exclude each other`, wanted: `give exactly one of ${names.join(" and ")}` });
+      const one = problem({ code: "either", path: [word], given: given.join(" and "), wanted: { kind: "exactlyOne", of: names } });
       context.issues.push({ code: "custom", input: context.value, path: [word], message: one.message, params: { problem: one } });
     }
   });

@@ -34,7 +34,7 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work): Tak
     if (given?.waste !== undefined && given.lossShare === undefined) return { waste: given.waste };
     if (given?.lossShare !== undefined && given.waste === undefined) return { lossShare: given.lossShare };
     if (given === undefined) work.problem({ code: "missing", path, given: "", wanted: `write what is added for waste, such as { "waste": "10 %" }` });
-    else work.problem({ code: "either", path, given: given.waste === undefined ? "none is given" : "waste and lossShare exclude each other", wanted: "give exactly one of waste and lossShare" });
+    else work.problem({ code: "either", path, given: given.waste === undefined ? "" : "waste and lossShare", wanted: { kind: "exactlyOne", of: ["waste", "lossShare"] } });
     return undefined;
   };
   return {

@@ -38,8 +38,8 @@ export function recordIntervals(record: RecordRead, work: Work, path: Path = ["r
 export function intervalsOf({ record, intervals }: { readonly record?: RecordRead | undefined; readonly intervals?: IntervalsRead | undefined }, work: Work): readonly Interval[] {
   if (record !== undefined && intervals === undefined) return recordIntervals(record, work);
   if (intervals === undefined || record !== undefined) {
-    const given = record === undefined ? "none is given" : "record and intervals exclude each other";
-    return work.refuse({ code: "either", path: ["history"], given, wanted: "give exactly one of record and intervals" });
+    const given = record === undefined ? "" : "record and intervals";
+    return work.refuse({ code: "either", path: ["history"], given, wanted: { kind: "exactlyOne", of: ["record", "intervals"] } });
   }
   if (intervals.length === 0 || intervals.length > 10_000) work.refuse({ code: "refused", path: ["intervals"], given: `${String(intervals.length)} intervals`, wanted: "there are from 1 to 10000" });
   return intervals.map((one, index) => ({ ...one, path: ["intervals", index] }));

@@ -48,7 +48,7 @@ export const recoatWindow = /* @__PURE__ */ composed({
     const [first, last] = clocks as readonly Clock[] as readonly [Clock, Clock];
     if (isBefore(last, first)) work.refuse({ code: "refused", path: ["lastPatch"], given: lastPatch, wanted: "it must not come before the first patch" });
     if ((given === undefined) === (surface === undefined)) {
-      work.refuse({ code: "either", path: ["hottest"], given: given === undefined ? "none is given" : "hottestSurface and surface exclude each other", wanted: "give exactly one of hottestSurface and surface" });
+      work.refuse({ code: "either", path: ["hottest"], given: given === undefined ? "" : "hottestSurface and surface", wanted: { kind: "exactlyOne", of: ["hottestSurface", "surface"] } });
     }
     const hottest = given ?? hottestHeld(surface, first, work);
     work.stand(hottestHour);

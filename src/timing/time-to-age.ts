@@ -54,8 +54,8 @@ export const timeToAge = /* @__PURE__ */ composed({
       return told(work.part(timeByAgeFactor, { timeAtReference: age, ageFactor }).answers.time, start as Clock | undefined);
     }
     if (record === undefined || temperature !== undefined) {
-      const given = record === undefined ? "none is given" : "temperature and record exclude each other";
-      return work.refuse({ code: "either", path: ["warmth"], given, wanted: "give exactly one of temperature and record" });
+      const given = record === undefined ? "" : "temperature and record";
+      return work.refuse({ code: "either", path: ["warmth"], given, wanted: { kind: "exactlyOne", of: ["temperature", "record"] } });
     }
     const all = recordIntervals(record, work);
     const from = (start as Clock | undefined) ?? all[0]?.from ?? endOf(all);

@@ -30,7 +30,7 @@ interface Shift {
 export function dayRows(given: WeatherDaysRead, work: Work): readonly DayRow[] {
   const { record, days } = given;
   if ((record === undefined) === (days === undefined)) {
-    work.refuse({ code: "either", path: ["weather"], given: record === undefined ? "none is given" : "record and days exclude each other", wanted: "give exactly one of record and days" });
+    work.refuse({ code: "either", path: ["weather"], given: record === undefined ? "" : "record and days", wanted: { kind: "exactlyOne", of: ["record", "days"] } });
   }
   const shift = readShift(given, work);
   return days === undefined ? rowsOfRecord(given, shift, work) : rowsGiven(days, given.protection, shift, work);

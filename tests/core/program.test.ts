@@ -53,16 +53,16 @@ describe("which governs", () => {
 
 describe("a formula that has no value says why", () => {
   it.each([
-    ["a / (b - 2)", "it divides by 0"],
-    ["(b - 2) ^ (-1)", "it divides by 0"],
-    ["sqrt(a - b)", "it takes a root of a negative number"],
-    ["(a - b) ^ 0.5", "it takes a root of a negative number"],
-    ["(a - b) ^ (1 / 3)", "it takes a root of a negative number"],
-    ["ln(a - 1)", "it takes the logarithm of a number that is not above 0"],
-    ["log10(a - b)", "it takes the logarithm of a number that is not above 0"],
-    ["asin(b)", "it takes the arcsine of a number beyond 1"],
-    ["exp(exp(exp(exp(exp(a)))))", "the number gets too large"],
-    ["ln(ln(a))", "it takes the logarithm of a number that is not above 0"],
+    ["a / (b - 2)", "division"],
+    ["(b - 2) ^ (-1)", "division"],
+    ["sqrt(a - b)", "root"],
+    ["(a - b) ^ 0.5", "root"],
+    ["(a - b) ^ (1 / 3)", "root"],
+    ["ln(a - 1)", "logarithm"],
+    ["log10(a - b)", "logarithm"],
+    ["asin(b)", "arcsine"],
+    ["exp(exp(exp(exp(exp(a)))))", "size"],
+    ["ln(ln(a))", "logarithm"],
   ])("%s: %s", (formula, reason) => {
     expect(() => run({ broken: formula })).toThrow(NoValue);
     expect(() => run({ broken: formula })).toThrow(reason);

@@ -5,12 +5,12 @@ import { type Clock, clockAfter, clockBefore, clockText, dayAfter, readClock, re
 const place = { path: ["at"], says: "time" };
 const clock = (text: string, zone?: string): Clock => {
   const read = readClock(text, { ...place, zone });
-  if ("wanted" in read) throw new Error(read.wanted);
+  if ("wanted" in read) throw new Error(String(read.wanted));
   return read;
 };
 const wanted = (text: string, zone?: string): string => {
   const read = readClock(text, { ...place, zone });
-  return "wanted" in read ? read.wanted : clockText(read);
+  return "wanted" in read ? String(read.wanted) : clockText(read);
 };
 
 describe("a clock time", () => {

@@ -1,0 +1,94 @@
+import type { NoValueReason, Wording } from "../core/wording.js";
+import type { DimensionName } from "../core/dimensions.js";
+
+const list = (names: readonly string[]): string => names.join(", ");
+const reasons: Readonly<Record<NoValueReason, string>> = {
+  division: "divide entre 0",
+  root: "saca la raíz de un número negativo",
+  logarithm: "saca el logaritmo de un número que no es mayor que 0",
+  arcsine: "saca el arcoseno de un número fuera de -1 a 1",
+  size: "el número resulta demasiado grande",
+};
+const limits = { above: "mayor que", atLeast: "al menos", below: "menor que", atMost: "a lo más" };
+const but = (given: string, wanted: string): string => `es ${given}, pero debe ser ${wanted}`;
+
+const dimensions: Readonly<Record<DimensionName, string>> = {
+  ratio: "una proporción",
+  count: "una cantidad de piezas",
+  angle: "un ángulo",
+  length: "una longitud",
+  area: "un área",
+  volume: "un volumen",
+  mass: "una masa",
+  time: "un tiempo",
+  temperature: "una temperatura",
+  temperatureDifference: "una diferencia de temperatura",
+  force: "una fuerza",
+  pressure: "una presión",
+  lineLoad: "una carga por longitud",
+  speed: "una velocidad",
+  areaPerTime: "un área por tiempo",
+  density: "una densidad",
+  arealMass: "una masa por área",
+  linearMass: "una masa por longitud",
+  spreadingRate: "un rendimiento por volumen",
+  countPerLength: "piezas por longitud",
+  countPerArea: "piezas por área",
+  lengthPerArea: "una longitud por área",
+  volumePerMass: "un volumen por masa",
+  evaporation: "una evaporación",
+  permeance: "una permeancia",
+  expansion: "una dilatación",
+  maturity: "una madurez",
+  perTime: "una tasa por tiempo",
+};
+
+/**
+ * How problems read in Spanish. The names of inputs, and reasons that only one calculation knows, stay as that
+ * calculation writes them.
+ *
+ * @example
+ * ```ts
+ * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
+ * tried.ok ? [] : tried.problems.map((one) => problemText({ ...one, says: "" }, spanish)); // ['wetFilm: "18" no lleva unidad; escriba un número y una de estas unidades: mil, um, in, ft, yd, mm']
+ * ```
+ */
+export const spanish: Wording = {
+  input: "entrada",
+  dimension: (name) => dimensions[name],
+  problems: {
+    missing: (_, wanted) => (wanted === "" ? "falta" : `falta; ${wanted}`),
+    unknown: (_, wanted) => `no se conoce aquí; ${wanted}`,
+    either: (given, wanted) => `${given === "" ? "no se dio ninguno" : `${given} se excluyen`}; ${wanted}`,
+    wrongKind: (given, wanted) => `${given} no se puede leer; ${wanted}`,
+    empty: (_, wanted) => `está vacío; ${wanted}`,
+    tooLong: (given, wanted) => `${given} es demasiado largo; ${wanted}`,
+    notANumber: (given, wanted) => `${given} no tiene un número que se pueda leer; ${wanted}`,
+    notFinite: (given, wanted) => `${given} no es un número finito; ${wanted}`,
+    comma: (given, wanted) => `${given} lleva una coma en el número; escriba 1250 o 1.25, sin coma; ${wanted}`,
+    tooLarge: (given, wanted) => `${given} tiene un exponente demasiado grande o demasiadas cifras; ${wanted}`,
+    noUnit: (given, wanted) => `${given} no lleva unidad; ${wanted}`,
+    unknownUnit: (given, wanted) => `${given} lleva una unidad que no se conoce; ${wanted}`,
+    wrongDimension: (given, wanted, found) => `${given} es ${found}; ${wanted}`,
+    tooLow: but,
+    tooHigh: but,
+    notWhole: but,
+    notAChoice: (given, wanted) => `${given} no está entre las opciones; ${wanted}`,
+    noAnswer: (given, wanted) => `no tiene resultado${given === "" ? "" : ` (${given})`}, porque ${wanted}`,
+    refused: (given, wanted) => (given === "" ? wanted : `${given}: ${wanted}`),
+  },
+  wanted: {
+    number: () => "escriba un número",
+    share: () => `escriba un número o un porcentaje, como 0.1 o "10 %"`,
+    units: ({ of }) => `escriba un número y una de estas unidades: ${list(of)}`,
+    limit: ({ limit, value, percent }) => `${limits[limit]} ${value}${percent === undefined ? "" : `; ¿quiso decir "${percent}"?`}`,
+    whole: () => "un número entero",
+    choice: ({ of }) => `escriba una de estas opciones: ${list(of)}`,
+    object: ({ of }) => `dé un objeto con ${list(of)}`,
+    key: ({ of }) => `hay ${list(of)}`,
+    near: ({ key }) => `¿quiso decir ${key}?`,
+    exactlyOne: ({ of }) => `dé exactamente uno de ${of.join(" y ")}`,
+    value: ({ reason }) => reasons[reason],
+    words: ({ words }) => words,
+  },
+};
