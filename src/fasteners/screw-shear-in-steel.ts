@@ -17,8 +17,8 @@ export const screwShearInSteel = /* @__PURE__ */ calculation({
   given: {
     thicknessUnderHead: { is: "length", unit: ["in", "mm"], symbol: "t_1", says: "design thickness of the steel under the head", above: 0 },
     ultimateStressUnderHead: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u1", says: "ultimate stress of the steel under the head", above: 0 },
-    thickness: { is: "length", unit: ["in", "mm"], symbol: "t_2", says: "design thickness of the steel away from the head", above: 0 },
-    ultimateStress: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u2", says: "ultimate stress of the steel away from the head", above: 0 },
+    thickness: { is: "length", unit: ["in", "mm"], symbol: "t_2", says: "design thickness of the other steel", above: 0 },
+    ultimateStress: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u2", says: "ultimate stress of the other steel", above: 0 },
     screwDiameter: { is: "length", unit: ["in", "mm"], symbol: "d", says: "nominal diameter of the screw", above: 0 },
   },
   constants: {
