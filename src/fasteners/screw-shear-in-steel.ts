@@ -19,7 +19,7 @@ export const screwShearInSteel = /* @__PURE__ */ calculation({
     ultimateStressUnderHead: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u1", says: "ultimate stress of the steel under the head", above: 0 },
     thickness: { is: "length", unit: ["in", "mm"], symbol: "t_2", says: "design thickness of the other steel", above: 0 },
     ultimateStress: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u2", says: "ultimate stress of the other steel", above: 0 },
-    screwDiameter: { is: "length", unit: ["in", "mm"], symbol: "d", says: "nominal diameter of the screw", above: 0 },
+    screwDiameter: { is: "length", unit: ["in", "mm"], symbol: "d", says: "diameter of the screw", above: 0 },
   },
   constants: {
     tiltingShare: { is: "ratio", symbol: "c_t", value: "4.2", says: "tilting coefficient", basis: s100To2016 },
@@ -32,7 +32,7 @@ export const screwShearInSteel = /* @__PURE__ */ calculation({
     bearing: { is: "force", unit: ["lbf", "N"], symbol: "P_b2", formula: "bearingShare * thickness * screwDiameter * ultimateStress", basis: s100To2016 },
     withTilting: { is: "force", unit: ["lbf", "N"], symbol: "P_1", says: "the least of the three", formula: "min(tilting, bearingUnderHead, bearing)", basis: s100To2016 },
     withoutTilting: { is: "force", unit: ["lbf", "N"], symbol: "P_2", says: "the lesser bearing", formula: "min(bearingUnderHead, bearing)", basis: s100To2016 },
-    wayBetween: { is: "ratio", symbol: "w", says: "way of the ratio from 1 to there", formula: "(min(max(thickness / thicknessUnderHead, 1), tiltingEnds) - 1) / (tiltingEnds - 1)", basis: s100To2016 },
+    wayBetween: { is: "ratio", symbol: "w", says: "way of the ratio there", formula: "(min(max(thickness / thicknessUnderHead, 1), tiltingEnds) - 1) / (tiltingEnds - 1)", basis: s100To2016 },
     nominal: { is: "force", unit: ["lbf", "N"], symbol: "P_nv", formula: "withTilting + wayBetween * (withoutTilting - withTilting)", basis: s100To2016 },
   },
   cautions: [screwStrengthCaution],
