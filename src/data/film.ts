@@ -156,3 +156,13 @@ export const everyReadingRules = {
   "ISO 19840": { low: "80 %", shortOnes: "20 %", shortOnesMayEqual: false, meanCounts: true, basis: iso19840 },
   "IMO PSPC": { low: "90 %", shortOnes: "10 %", shortOnesMayEqual: true, meanCounts: false, basis: pspcAcceptance },
 } as const;
+
+/** How often a coating is tested for cure. */
+export const cureTestCount = {
+  kind: "published",
+  publisher: "US Department of Defense",
+  title: "UFGS-09971, exterior coating of steel structures",
+  edition: "online copy",
+  locator: "page 28, cure test",
+  says: "3 tests in the first 1,000 ft2 (100 m2), 1 more in each additional 1,000 ft2 or part; counted here by the square feet",
+} as const satisfies Basis;

@@ -114,3 +114,9 @@ export const thinSetPractice = { kind: "common practice", says: "thin-set mortar
 
 /** Coloured mortar takes no water once it is mixed. */
 export const colourPractice = { kind: "common practice", says: "water added to coloured mortar changes its colour" } as const satisfies Basis;
+
+/** A unit is moved while its bed is fresh, or set anew. */
+export const adjustPractice = { kind: "common practice", says: "a unit is moved within its adjust time or set anew on fresh mortar, wall and back stripped" } as const satisfies Basis;
+
+/** How far the bed of a job is from the one it was reckoned with. */
+export const bedRangePractice = { kind: "common practice", says: "mortar is ordered by the typical bed; the high figure says what to have in reach, hollows of the wall among it" } as const satisfies Basis;

@@ -98,6 +98,7 @@ export const usualHolds = {
   ledger: { test: "no unit of the bottom courses moves under the hand", least: "16 h", typical: "24 h", most: "48 h" },
   pointing: { test: "no unit moves under the thumb", least: "24 h", typical: "24 h", most: "72 h" },
   tooling: { test: "the joint takes a thumbprint and leaves no paste on the thumb", least: "20 min", most: "90 min" },
+  uncovering: { test: "a wet finger takes no paste off the joint" },
   brushing: { test: "crumbs fall dry from the brush" },
   washing: { test: "a trial patch of 10 to 20 ft2, looked at after a week", least: "48 h", typical: "7 d" },
 } as const;
@@ -107,3 +108,9 @@ export const holdPractice = { kind: "common practice", says: "holds at 70 degF; 
 
 /** A pound of mass weighs a pound of force. */
 export const standardWeight = { kind: "definition", says: "a pound-force is the weight of a pound at standard gravity" } as const satisfies Basis;
+
+/** Bloom is watched before it is washed. */
+export const bloomPractice = {
+  kind: "common practice",
+  says: "a bloom even over new work is left until the wall has been dry for about a month and brushed off dry; one below a single place, or one that comes back, is a leak until shown otherwise",
+} as const satisfies Basis;

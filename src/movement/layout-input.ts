@@ -1,0 +1,42 @@
+import * as z from "zod/mini";
+import { quantityField } from "../schema/fields.js";
+import { openingShape } from "../shapes/opening-shape.js";
+import { wallShape } from "../shapes/wall-shape.js";
+
+/** What an end of the wall runs into: at an inside corner and at another material there is a joint; an outside corner has its first joint near by. */
+const end = /* @__PURE__ */ (() =>
+  z.discriminatedUnion("at", [
+    z.strictObject({ at: z.literal("inside corner") }),
+    z.strictObject({ at: z.literal("other material") }),
+    z.strictObject({ at: z.literal("outside corner"), firstJointWithin: quantityField("length", { says: "greatest distance of the first joint from the outside corner", above: 0 }) }),
+  ]))();
+
+const positions = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => z.array(quantityField("length", { says, atLeast: 0 }));
+
+/** What the layout of movement joints is given. */
+export const movementInput = /* @__PURE__ */ (() =>
+  z.strictObject({
+    wall: wallShape,
+    leftEnd: end,
+    rightEnd: end,
+    /** Each with its place: the box round it from the left end and the foot of the wall. */
+    openings: z.array(
+      z.strictObject({
+        shape: openingShape,
+        left: quantityField("length", { says: "from the left end of the wall to the opening", atLeast: 0 }),
+        bottom: quantityField("length", { says: "from the foot of the wall to the opening", atLeast: 0 }),
+      }),
+    ),
+    /** Heights at which a floor meets the framing. */
+    floorLines: positions("height of a floor line over the foot of the wall"),
+    /** Structural and movement joints of what is behind the veneer. */
+    backingJoints: z.strictObject({
+      upright: positions("from the left end of the wall to an upright joint in the backing"),
+      level: positions("height of a level joint in the backing over the foot of the wall"),
+    }),
+    mostAcross: quantityField("length", { says: "greatest distance between upright joints", atLeast: "1 ft" }),
+    mostUp: quantityField("length", { says: "greatest distance between level joints", atLeast: "1 ft" }),
+  }))();
+
+/** What the layout of movement joints is given, as it has been read. */
+export type ReadMovement = z.output<typeof movementInput>;

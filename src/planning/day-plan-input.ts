@@ -1,0 +1,76 @@
+import * as z from "zod/mini";
+import { quantityField } from "../schema/fields.js";
+import { clockField, dayField, zoneField } from "../timing/clock-field.js";
+import { airRecordInput, recordInput } from "../timing/record-input.js";
+import { rateInput } from "./task.js";
+
+const hold = (says: string): ReturnType<typeof quantityField<"time">> => quantityField("time", { says, above: 0, atMost: "366 d" });
+const minutes = (says: string): ReturnType<typeof quantityField<"time">> => quantityField("time", { says, above: 0, atMost: "24 h" });
+
+/** The wait before a stage, at the reference temperature of the plan. */
+const wait = /* @__PURE__ */ (() =>
+  z.strictObject({
+    work: z.enum(["tape", "coat", "ledger", "pointing", "tooling", "uncovering", "brushing", "washing"]),
+    after: z.optional(z.string()),
+    least: hold("least wait at the reference temperature, from the data sheet"),
+    typical: z.optional(hold("usual wait at the reference temperature")),
+    most: z.optional(hold("longest wait at the reference temperature, from the beginning of the stage before")),
+  }))();
+
+/** Mortar mixed in batches for a stage. */
+const batches = /* @__PURE__ */ (() =>
+  z.strictObject({
+    volume: quantityField("volume", { says: "mortar to be mixed in all, with waste", above: 0 }),
+    batch: quantityField("volume", { says: "mortar in the largest batch", above: 0 }),
+    mixing: minutes("time of the first mixing"),
+    slakeLow: minutes("least time to slake, from the bag"),
+    slakeHigh: minutes("most time to slake, from the bag"),
+    remixing: minutes("time of mixing again, without water"),
+    life: minutes("life of the batch at the reference temperature, from the first water"),
+  }))();
+
+const stage = /* @__PURE__ */ (() =>
+  z.strictObject({
+    name: z.string(),
+    rate: rateInput,
+    persons: z.optional(quantityField("count", { says: "persons at this stage", above: 0, atMost: 1000 })),
+    inWeather: z.enum(["stops", "goes on"]),
+    hold: z.optional(wait),
+    frostCure: z.optional(quantityField("time", { says: "age at the reference temperature at which a frost does no lasting harm", above: 0, atMost: "60 d" })),
+    batches: z.optional(batches),
+  }))();
+
+/** What a plan of days is made from. */
+export const dayPlanInput = /* @__PURE__ */ (() =>
+  z.strictObject({
+    start: clockField("when the plan begins"),
+    zone: zoneField(),
+    shifts: z.strictObject({
+      from: z.string().check(z.describe("beginning of the shift, such as 07:00")),
+      until: z.string().check(z.describe("end of the shift, such as 15:30; before the beginning where it goes over midnight")),
+      breaks: quantityField("time", { says: "breaks, lunch, setting up and cleaning up in a shift", atLeast: 0, atMost: "24 h" }),
+      workdays: z.readonly(z.array(z.enum(["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]))),
+      closed: z.optional(z.readonly(z.array(dayField("a day on which nobody works")))),
+    }),
+    crew: quantityField("count", { says: "persons in the crew", above: 0, atMost: 1000 }),
+    availability: quantityField("ratio", { says: "share of the crew that is there", above: 0, atMost: 1 }),
+    rule: z.enum(["doubling", "Arrhenius"]),
+    activation: quantityField("temperatureDifference", { says: "activation energy over the gas constant, in kelvins; both rules are asked before a frost", atLeast: "1000 K", atMost: "10000 K" }),
+    reference: quantityField("temperature", { says: "temperature for which waits and lives are known", atLeast: "40 degF", atMost: "120 degF" }),
+    holdsBy: z.enum(["least", "typical"]),
+    wall: recordInput,
+    weather: z.optional(
+      z.strictObject({
+        ruleSet: z.enum(["TMS 602-02", "UK warranty standards 2023"]),
+        stopBelow: z.optional(quantityField("temperature", { says: "temperature of the air below which this crew sets nothing", atLeast: "-20 degF", atMost: "50 degF" })),
+        record: airRecordInput,
+      }),
+    ),
+    stages: z.readonly(z.array(stage)),
+  }))();
+
+/** The input of a plan as it has been read. */
+export type DayPlanRead = z.output<typeof dayPlanInput>;
+
+/** A stage as it has been read. */
+export type StageRead = DayPlanRead["stages"][number];
