@@ -1,117 +1,78 @@
 import type { Work } from "../core/composed.js";
-import type { Path } from "../core/problems.js";
-import type { Quantity } from "../core/quantity.js";
-import { compare, isNought, subtract, sum, times } from "../core/quantity-arithmetic.js";
-import { quantity } from "../core/read-quantity.js";
-import { returnStrip } from "../membrane/return-strip.js";
-import { openingMeasures } from "../shapes/opening-measures.js";
-import { wallMeasures } from "../shapes/wall-measures.js";
+import { nearest, type Path } from "../core/problems.js";
+import { times } from "../core/quantity-arithmetic.js";
+import { columnFaces } from "./column-faces.js";
 import type { ReadJob } from "./job.js";
+import { measureElevation } from "./measure-elevation.js";
+import { noughtOf, type Part, together } from "./measured.js";
 
-type Elevation = ReadJob["elevations"][number];
-type Opening = Elevation["openings"][number];
-
-/** Edges of returns that are set with corner units, all of one depth. */
-export interface ReturnEdges {
-  readonly edgeHeight: Quantity<"length">;
-  readonly returnDepth: Quantity<"length">;
-  readonly path: Path;
+/** What is measured on a job, together and by elevation; columns of one kind are a part of their own. */
+export interface JobMeasures extends Omit<Part, "name"> {
+  readonly parts: readonly Part[];
 }
 
-/** What is measured on a job before any layer is looked at. */
-export interface JobMeasures {
-  readonly walls: Quantity<"area">;
-  readonly openings: Quantity<"area">;
-  /** Returns of the face into the openings. */
-  readonly returns: Quantity<"area">;
-  /** Round all walls and round all openings. */
-  readonly outline: Quantity<"length">;
-  /** Length of the foot of the walls, openings that reach it out. */
-  readonly base: Quantity<"length">;
-  /** Heights of outside corners between two elevations of the job. */
-  readonly cladCorners: Quantity<"length">;
-  /** Heights of outside corners round which nothing is clad. */
-  readonly uncladCorners: Quantity<"length">;
-  /** Edges at which the face turns into openings. */
-  readonly returnEdges: Quantity<"length">;
-  /** Of those, the ones set with corner units. */
-  readonly cornerReturns: readonly ReturnEdges[];
+/** Measures all elevations and columns of a job; what does not fit is added to the problems. */
+export function measureJob({ elevations, columns = [] }: Pick<ReadJob, "elevations" | "columns">, work: Work): JobMeasures {
+  if (elevations.length + columns.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more, or columns" });
+  const parts = [
+    ...elevations.map((elevation, index) => measureElevation(elevation, ["elevations", index], work)),
+    ...columns.map((column, index) => measureColumn(column, ["columns", index], work)),
+  ];
+  refuseDoubles([...elevations.map(({ name }, index) => ({ name, path: ["elevations", index] })), ...columns.map(({ name }, index) => ({ name, path: ["columns", index] }))], work);
+  refuseStrayCorners(elevations, work);
+  return { ...together(parts), parts };
 }
 
-const noLength = /* @__PURE__ */ (() => quantity("length", "0 ft"))();
-const noArea = /* @__PURE__ */ (() => quantity("area", "0 ft2"))();
-
-/** Measures all elevations of a job; what does not fit is added to the problems. */
-export function measureJob(job: ReadJob, work: Work): JobMeasures {
-  if (job.elevations.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more" });
-  const measured = job.elevations.map((elevation, index) => measureElevation(elevation, ["elevations", index], work));
-  const openings = measured.flatMap((one) => one.openings);
-  const corners = job.elevations.flatMap(({ outsideCorners }) => outsideCorners);
-  const heights = (of: "elevation" | "unclad"): Quantity<"length"> =>
-    sum([noLength, ...corners.filter(({ otherFace }) => otherFace === of).map(({ height, count }) => times(height, count))]);
+function measureColumn({ name, width, depth, height, count }: NonNullable<ReadJob["columns"]>[number], path: Path, work: Work): Part {
+  const { area, foot, corners, outline } = work.part(columnFaces, { width, depth, height }, path).answers;
+  const [noLength, noArea] = [noughtOf(foot), noughtOf(area)];
   return {
-    walls: sum(measured.map(({ wall }) => wall.area)),
-    openings: sum([noArea, ...openings.map(({ area }) => area)]),
-    returns: sum([noArea, ...openings.map(({ returns }) => returns)]),
-    outline: sum([...measured.map(({ wall }) => wall.perimeter), ...openings.map(({ perimeter }) => perimeter)]),
-    base: subtract(sum(measured.map(({ wall }) => wall.width)), sum([noLength, ...openings.map(({ atBase }) => atBase)])),
-    cladCorners: heights("elevation"),
-    uncladCorners: heights("unclad"),
-    returnEdges: sum([noLength, ...openings.map(({ edges }) => edges)]),
-    cornerReturns: openings.flatMap(({ cornerReturn }) => cornerReturn ?? []),
+    name,
+    walls: times(area, count),
+    openings: noArea,
+    soffits: noArea,
+    returns: noArea,
+    outline: times(outline, count),
+    base: times(foot, count),
+    cladCorners: times(corners, count),
+    uncladCorners: noLength,
+    insideCorners: noLength,
+    uncladInsideCorners: noLength,
+    returnEdges: noLength,
+    sills: noLength,
+    jambs: noLength,
+    heads: noLength,
+    roundOpenings: noLength,
+    caps: noLength,
+    soffitLengths: noLength,
+    sillCount: 0,
+    headCount: 0,
+    cornerReturns: [],
+    sheetFaces: [{ length: foot, height, count }],
   };
 }
 
-interface MeasuredOpening {
-  readonly area: Quantity<"area">;
-  readonly perimeter: Quantity<"length">;
-  readonly returns: Quantity<"area">;
-  readonly edges: Quantity<"length">;
-  readonly atBase: Quantity<"length">;
-  readonly cornerReturn?: ReturnEdges;
+/** Two walls of one name could not be told apart in what follows. */
+function refuseDoubles(named: readonly { readonly name: string; readonly path: Path }[], work: Work): void {
+  for (const [index, { name, path }] of named.entries()) {
+    if (named.findIndex((one) => one.name === name) === index) continue;
+    work.problem({ code: "refused", path: [...path, "name"], given: `"${name}"`, wanted: "there is an elevation of this name already; give each its own" });
+  }
 }
 
-interface MeasuredElevation {
-  readonly wall: { readonly area: Quantity<"area">; readonly perimeter: Quantity<"length">; readonly width: Quantity<"length"> };
-  readonly openings: readonly MeasuredOpening[];
-}
-
-function measureElevation(elevation: Elevation, path: Path, work: Work): MeasuredElevation {
-  const wall = work.part(wallMeasures, elevation.shape, [...path, "shape"]).answers;
-  const openings = elevation.openings.map((opening, index) => {
-    const at = [...path, "openings", index];
-    const one = work.part(openingMeasures, opening.shape, [...at, "shape"]).answers;
-    if (compare(one.width, wall.width) > 0 || compare(one.height, wall.height) > 0) {
-      const wanted = `${elevation.name} is ${wall.width.toString()} wide and ${wall.height.toString()} high`;
-      work.problem({ code: "refused", path: [...at, "shape"], given: `an opening ${one.width.toString()} wide and ${one.height.toString()} high`, wanted });
+/** A corner belongs to two walls of the job, or to one where nothing is clad round it. */
+function refuseStrayCorners(elevations: ReadJob["elevations"], work: Work): void {
+  const names = elevations.map(({ name }) => name);
+  for (const [index, { name, outsideCorners, insideCorners = [] }] of elevations.entries()) {
+    for (const [list, corners] of [["outsideCorners", outsideCorners], ["insideCorners", insideCorners]] as const) {
+      for (const [at, { otherFace, with: other }] of corners.entries()) {
+        if (other === undefined) continue;
+        const path = ["elevations", index, list, at, "with"];
+        const near = nearest(other, names.filter((one) => one !== name));
+        if (otherFace === "unclad") work.problem({ code: "refused", path, given: `"${other}"`, wanted: 'the face round this corner is not clad; leave it out, or write otherFace: "elevation"' });
+        else if (other === name) work.problem({ code: "refused", path, given: `"${other}"`, wanted: "a corner lies between two elevations; write the name of the other" });
+        else if (!names.includes(other)) work.problem({ code: "notAChoice", path, given: `"${other}"`, wanted: near === undefined ? `it belongs to no wall of this job; there are ${names.join(", ")}` : `did you mean ${near}?` });
+      }
     }
-    return measureOpening(opening, one, at, work);
-  });
-  const open = sum([noArea, ...openings.map(({ area }) => area)]);
-  if (compare(open, wall.area) >= 0) {
-    work.problem({ code: "refused", path: [...path, "openings"], given: `openings of ${open.toString()}`, wanted: `${elevation.name} has ${wall.area.toString()}` });
   }
-  for (const [index, { height }] of elevation.outsideCorners.entries()) {
-    if (compare(height, wall.height) <= 0) continue;
-    work.problem({ code: "refused", path: [...path, "outsideCorners", index, "height"], given: height.toString(), wanted: `${elevation.name} is ${wall.height.toString()} high` });
-  }
-  return { wall, openings };
-}
-
-/** One entry of openings, all of its number together. */
-function measureOpening(opening: Opening, one: ReturnType<typeof openingMeasures>, path: Path, work: Work): MeasuredOpening {
-  const { count, returnDepth, returnUnits, toBase } = opening;
-  const turns = !isNought(returnDepth);
-  // A door has no sill to turn the face over.
-  const edges = toBase === true ? subtract(one.perimeter, one.sill) : one.perimeter;
-  const area = work.part(returnStrip, { length: edges, depth: returnDepth }, path).answers.area;
-  const jambs = times(one.jambs, count);
-  return {
-    area: times(one.area, count),
-    perimeter: times(one.perimeter, count),
-    returns: times(area, count),
-    edges: turns ? times(edges, count) : noLength,
-    atBase: toBase === true ? times(one.width, count) : noLength,
-    ...(turns && returnUnits === "corner" && !isNought(jambs) ? { cornerReturn: { edgeHeight: jambs, returnDepth, path } } : {}),
-  };
 }

@@ -6,6 +6,8 @@ import { basisOf } from "./line-basis.js";
 /** One line of an order list. */
 export interface OrderLine {
   readonly item: string;
+  /** The item that this is spare stock of. */
+  readonly spareOf?: string;
   /** The layer of the assembly it belongs to. */
   readonly layer: string;
   /** What ends on the wall. */

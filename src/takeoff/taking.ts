@@ -11,6 +11,8 @@ export interface Taking {
   readonly job: ReadJob;
   readonly measures: JobMeasures;
   readonly work: Work;
+  /** Whether the layers and packs are those of many walls, of which this one need not use all. */
+  readonly shared: boolean;
   /** The first layer of a kind. */
   readonly layer: <Kind extends Layer["kind"]>(kind: Kind) => LayerOf<Kind> | undefined;
   /** What a pack of an item says; a problem where it is missing. */
@@ -21,10 +23,12 @@ export interface Taking {
   readonly allowance: (item: string) => { readonly waste: Quantity<"ratio"> } | { readonly lossShare: Quantity<"ratio"> } | undefined;
   /** Names an item of the order list; a problem where the name is taken. */
   readonly item: (name: string, path: Path) => string;
+  /** The items that have been named. */
+  readonly items: () => readonly string[];
 }
 
 /** Opens the book of a take-off. */
-export function openTaking(job: ReadJob, measures: JobMeasures, work: Work): Taking & { readonly close: () => void } {
+export function openTaking(job: ReadJob, measures: JobMeasures, work: Work, shared: boolean): Taking & { readonly close: () => void } {
   const items = new Set<string>();
   const asked = { packs: new Set<string>(), allowances: new Set<string>() };
   const allowance: Taking["allowance"] = (item) => {
@@ -41,6 +45,7 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work): Tak
     job,
     measures,
     work,
+    shared,
     layer: <Kind extends Layer["kind"]>(kind: Kind) => job.layers.find((layer): layer is LayerOf<Kind> => layer.kind === kind),
     allowance,
     waste(item) {
@@ -65,7 +70,9 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work): Tak
       items.add(name);
       return name;
     },
+    items: () => [...items],
     close() {
+      if (shared) return;
       for (const book of ["packs", "allowances"] as const) {
         for (const name of Object.keys(job[book]).filter((one) => !asked[book].has(one))) {
           const near = nearest(name, [...asked[book]]);

@@ -9,6 +9,7 @@ import { boardScrews } from "../../fasteners/board-screws.js";
 import { screwOrder } from "../../fasteners/screw-order.js";
 import { edgeBacking } from "../edge-backing.js";
 import type { LayerOf } from "../job.js";
+import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
 import type { Taking } from "../taking.js";
 
@@ -64,7 +65,7 @@ function screwLines({ item, waste, pack }: Asked<"count">, layer: string, boards
 function backingLines({ item, waste, pack }: Asked<"length">, layer: string, boards: Quantity<"count">, backing: Quantity<"length">, path: Path, work: Work): readonly OrderLine[] {
   const length = work.attempt(edgeBacking, { boards, backing }, path)?.answers.length;
   if (length === undefined) return [];
-  const solution = work.attempt(linearOrder, { length, pieceLength: pack, lap: "0 in", waste }, path);
+  const solution = work.attempt(linearOrder, { length, pieceLength: pack, lap: noughtOf(pack), waste }, path);
   if (solution === undefined) return [];
   const { withWaste, toOrder } = solution.answers;
   return [orderLine({ item, layer, net: length, allowance: waste, allowanceIs: "waste", toOrder: withWaste, pack, packs: toOrder, solution })];

@@ -1,6 +1,7 @@
 import type { Path } from "../../core/problems.js";
 import { linearOrder } from "../../boards/linear-order.js";
 import type { LayerOf } from "../job.js";
+import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
 import type { Taking } from "../taking.js";
 
@@ -14,7 +15,7 @@ export function ledgerLines({ name, lap }: LayerOf<"ledger">, path: Path, taking
     work.assume(`${name}: openings of which toBase is not said stand above the foot of the wall`);
   }
   if (waste === undefined || pack === undefined) return [];
-  const solution = work.attempt(linearOrder, { length: measures.base, pieceLength: pack.length, lap: lap ?? "0 in", waste }, path);
+  const solution = work.attempt(linearOrder, { length: measures.base, pieceLength: pack.length, lap: lap ?? noughtOf(pack.length), waste }, path);
   if (solution === undefined) return [];
   const { withWaste, toOrder } = solution.answers;
   return [orderLine({ item, layer: name, net: measures.base, allowance: waste, allowanceIs: "waste", toOrder: withWaste, pack: pack.length, packs: toOrder, solution })];

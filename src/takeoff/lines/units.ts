@@ -7,10 +7,12 @@ import { cornerUnits } from "../../layout/corner-units.js";
 import { unitsForFace } from "../../layout/units-for-face.js";
 import { cornerPacks } from "../corner-packs.js";
 import { courseHeight } from "../course-height.js";
-import type { FaceMeasures } from "../face-measures.js";
+import type { FaceMeasures, Stone } from "../face-measures.js";
+import { measureFacesByPart } from "../faces-by-part.js";
 import type { LayerOf } from "../job.js";
 import { type OrderLine, orderLine } from "../order-line.js";
 import type { Taking } from "../taking.js";
+import { unitsByElevation } from "../units-by-elevation.js";
 import { unitsPlaced } from "../units-placed.js";
 import { usualWidth } from "../usual-width.js";
 
@@ -21,23 +23,38 @@ interface Set {
 }
 
 /** Flat units, corner units and spacers. Only the flats lose what the corner units cover. */
-export function unitLines(layer: LayerOf<"units">, face: FaceMeasures, path: Path, taking: Taking): readonly OrderLine[] {
-  const flats = flatUnits(layer, face, path, taking);
+export function unitLines(stone: Stone, face: FaceMeasures, path: Path, taking: Taking): readonly OrderLine[] {
+  const layer = stone.units;
+  const flats = flatUnits(stone, face, path, taking);
   const corners = cornerUnitLines(layer, face, path, taking);
   if (flats === undefined || corners === undefined) return [];
   return [...flats.lines, ...corners.lines, ...spacerLines(layer, flats.net, corners.net, path, taking)];
 }
 
-function flatUnits(layer: LayerOf<"units">, { face, cornerCover }: FaceMeasures, path: Path, taking: Taking): Set | undefined {
-  const { name, unitLength, unitHeight, headJoint, bedJoint } = layer;
+function flatUnits(stone: Stone, { face, cornerCover }: FaceMeasures, path: Path, taking: Taking): Set | undefined {
+  const { work } = taking;
+  const { name, unitLength, unitHeight, headJoint, bedJoint } = stone.units;
   const item = taking.item(name, path);
   const [waste, pack] = [taking.waste(item), taking.pack(item, "pieces")];
-  if (waste === undefined || pack === undefined) return undefined;
-  const joints = { headJoint: usualWidth(headJoint, "headJoint", taking.work), bedJoint: usualWidth(bedJoint, "bedJoint", taking.work) };
-  const solution = taking.work.attempt(unitsForFace, { area: face, cornerCover, unitLength, unitHeight, ...joints, waste, packCount: pack.pieces }, path);
+  const byElevation = lotsByElevation(stone, path, taking);
+  if (waste === undefined || pack === undefined || byElevation === undefined) return undefined;
+  const unit = { unitLength, unitHeight, headJoint: usualWidth(headJoint, "headJoint", work), bedJoint: usualWidth(bedJoint, "bedJoint", work), waste, packCount: pack.pieces };
+  const parts = byElevation ? measureFacesByPart(stone, taking) : [];
+  if (parts === undefined) return undefined;
+  const solution = byElevation
+    ? work.attempt(unitsByElevation, { elevations: parts.map((part) => ({ name: part.name, area: part.face, cornerCover: part.cornerCover })), ...unit }, path)
+    : work.attempt(unitsForFace, { area: face, cornerCover, ...unit }, path);
   if (solution === undefined) return undefined;
   const { net, toOrder, packs } = solution.answers;
   return { net, lines: [orderLine({ item, layer: name, net, allowance: waste, allowanceIs: "waste", toOrder, pack: pack.pieces, packs, solution })] };
+}
+
+/** Whether packs are rounded up for each elevation; with several of them that has to be told. */
+function lotsByElevation({ units }: Stone, path: Path, { measures, work }: Taking): boolean | undefined {
+  if (units.lots !== undefined) return units.lots === "by elevation";
+  if (measures.parts.length === 1) return false;
+  work.problem({ code: "missing", path: [...path, "lots"], given: "", wanted: 'with several elevations, write "by elevation" where each is to come from packs of one lot, or "together"' });
+  return undefined;
 }
 
 function cornerUnitLines(layer: LayerOf<"units">, { cornerEdges }: FaceMeasures, path: Path, taking: Taking): Set | undefined {

@@ -1,0 +1,54 @@
+import type { Path } from "../../core/problems.js";
+import type { Quantity } from "../../core/quantity.js";
+import { isNought, sum } from "../../core/quantity-arithmetic.js";
+import { quantity } from "../../core/read-quantity.js";
+import { linearOrder } from "../../boards/linear-order.js";
+import type { LayerOf } from "../job.js";
+import { noughtOf } from "../measured.js";
+import { type OrderLine, orderLine } from "../order-line.js";
+import { overrunLength } from "../overrun-length.js";
+import type { Taking } from "../taking.js";
+
+/** Sills, caps, screeds, flashings and beads: pieces along edges, by length. */
+export function trimLines(layer: LayerOf<"trim">, path: Path, taking: Taking): readonly OrderLine[] {
+  const { work } = taking;
+  const { name, along, beyond, lap } = layer;
+  const item = taking.item(name, path);
+  const [waste, pack] = [taking.waste(item), taking.pack(item, "length")];
+  if (along.length === 0) work.problem({ code: "refused", path: [...path, "along"], given: "no edge is given", wanted: "name one or more, such as base" });
+  const ends = along.filter((edge) => edge === "sills" || edge === "heads");
+  if (ends.length > 0 && beyond === undefined) work.problem({ code: "missing", path: [...path, "beyond"], given: "", wanted: "write how far it goes past each end of an opening, such as 0 in" });
+  if (ends.length === 0 && beyond !== undefined) work.problem({ code: "unknown", path: [...path, "beyond"], given: "", wanted: "only sills and heads go past the ends of an opening; leave it out" });
+  const net = sum([noughtOf(taking.measures.base), ...[...new Set(along)].map((edge) => lengthAlong(edge, beyond, path, taking))]);
+  if (isNought(net) && along.length > 0 && !taking.shared) work.problem({ code: "refused", path: [...path, "along"], given: along.join(", "), wanted: "the job has none of these; give them in the elevations, or leave this layer out" });
+  if (waste === undefined || pack === undefined || isNought(net)) return [];
+  const solution = work.attempt(linearOrder, { length: net, pieceLength: pack.length, lap, waste }, path);
+  if (solution === undefined) return [];
+  const { withWaste, toOrder } = solution.answers;
+  return [orderLine({ item, layer: name, net, allowance: waste, allowanceIs: "waste", toOrder: withWaste, pack: pack.length, packs: toOrder, solution })];
+}
+
+function lengthAlong(edge: LayerOf<"trim">["along"][number], beyond: Quantity<"length"> | undefined, path: Path, { measures, work }: Taking): Quantity<"length"> {
+  const past = (openings: Quantity<"length">, count: number): Quantity<"length"> =>
+    isNought(openings) || beyond === undefined ? openings : (work.attempt(overrunLength, { length: openings, ends: quantity("count", 2 * count), beyond }, path)?.answers.runs ?? openings);
+  switch (edge) {
+    case "base":
+      return measures.base;
+    case "sills":
+      return past(measures.sills, measures.sillCount);
+    case "jambs":
+      return measures.jambs;
+    case "heads":
+      return past(measures.heads, measures.headCount);
+    case "round openings":
+      return measures.roundOpenings;
+    case "caps":
+      return measures.caps;
+    case "outside corners":
+      return sum([measures.cladCorners, measures.uncladCorners]);
+    case "inside corners":
+      return sum([measures.insideCorners, measures.uncladInsideCorners]);
+    case "soffits":
+      return measures.soffitLengths;
+  }
+}

@@ -1,0 +1,64 @@
+import { nearest, type Path } from "../../core/problems.js";
+import type { Quantity } from "../../core/quantity.js";
+import { isNought, sum } from "../../core/quantity-arithmetic.js";
+import { readQuantity } from "../../core/read-quantity.js";
+import type { Solution } from "../../core/solution.js";
+import type { FaceMeasures } from "../face-measures.js";
+import { howOften } from "../how-often.js";
+import { labourHours } from "../labour-hours.js";
+import type { OrderLine } from "../order-line.js";
+import type { Taking } from "../taking.js";
+
+/** Hours of one task. */
+export interface LabourLine {
+  readonly task: string;
+  readonly of: string;
+  readonly amount: Quantity;
+  readonly toolHours: Quantity<"time">;
+  readonly paidHours: Quantity<"time">;
+  readonly solution: Solution;
+}
+
+/** Hours of all tasks. */
+export interface Labour {
+  readonly lines: readonly LabourLine[];
+  readonly hours?: { readonly toolHours: Quantity<"time">; readonly paidHours: Quantity<"time"> };
+}
+
+/** What a task may be measured by besides the items of the list. */
+const faces = { "stone face": "face", "flat units face": "flats", "corner edges": "cornerEdges", backing: "backing" } as const satisfies Readonly<Record<string, keyof FaceMeasures>>;
+
+/** Hours by the user's own rates, for the net of an item or for a face. */
+export function labourOf(lines: readonly OrderLine[], measured: FaceMeasures, taking: Taking): Labour | undefined {
+  const { job: { labour }, work } = taking;
+  if (labour === undefined) return undefined;
+  const done = labour.tasks.flatMap(({ name, of, hours, per }, index): LabourLine[] => {
+    const path = ["labour", "tasks", index];
+    const amount = amountOf(of, lines, measured, [...path, "of"], taking);
+    if (amount === undefined) return [];
+    const each = readQuantity(amount.dimension, per, { path: [...path, "per"], says: `amount of ${of} that the hours are for` });
+    if ("code" in each) {
+      work.problem(each);
+      return [];
+    }
+    if (isNought(each)) {
+      work.problem({ code: "tooLow", path: [...path, "per"], given: each.toString(), wanted: "above 0" });
+      return [];
+    }
+    const solution = work.attempt(labourHours, { work: howOften(amount, each), hoursPer: hours, efficiency: labour.efficiency }, path);
+    return solution === undefined ? [] : [{ task: name, of, amount, toolHours: solution.answers.toolHours, paidHours: solution.answers.paidHours, solution }];
+  });
+  if (done.length === 0) return { lines: [] };
+  return { lines: done, hours: { toolHours: sum(done.map(({ toolHours }) => toolHours)), paidHours: sum(done.map(({ paidHours }) => paidHours)) } };
+}
+
+function amountOf(of: string, lines: readonly OrderLine[], measured: FaceMeasures, path: Path, { items, shared, work }: Taking): Quantity | undefined {
+  const line = lines.find(({ item }) => item === of);
+  if (line !== undefined) return line.net;
+  if (Object.hasOwn(faces, of)) return measured[faces[of as keyof typeof faces]];
+  if (shared || items().includes(of)) return undefined;
+  const known = [...Object.keys(faces), ...items()];
+  const near = nearest(of, known);
+  work.problem({ code: "notAChoice", path, given: `"${of}"`, wanted: near === undefined ? `write one of ${known.join(", ")}` : `did you mean ${near}?` });
+  return undefined;
+}

@@ -1,0 +1,70 @@
+// A change order: what changed, in which lines, and why.
+import { describe, expect, it } from "vitest";
+import { compareTakeOffs, takeOff } from "../../src/takeoff/index.js";
+import { entranceInFeet as before } from "./entrance-job.js";
+
+const front = before.elevations[0]!;
+
+describe("a bay that gets 4 ft longer", () => {
+  const elevations = before.elevations.map((one) => (one.name === "bay" ? { ...one, shape: { kind: "rectangle" as const, width: "16 ft", height: "10 ft" } } : one));
+  const order = compareTakeOffs({ before, after: { ...before, elevations } });
+
+  it("has one input that is not as it was", () => {
+    expect(order.inputs).toEqual([{ at: "elevations.bay.shape.width", change: "changed", before: "12 ft", after: "16 ft" }]);
+  });
+
+  it("moves the lines that grow with the face, and says by what", () => {
+    expect(order.lines.every(({ change, because }) => change === "changed" && because.join() === "elevations.bay.shape.width")).toBe(true);
+    // 40 ft2 more: sheathing (716 + 40)/32 * 1.1 = 25.9875: 26; flat units of the bay (475/4 + 40) * 3 * 1.08 / 40 = 12.86: 13 and not 10
+    const more = Object.fromEntries(order.lines.map(({ item, packsMore }) => [item, packsMore?.toString()]));
+    expect([more.sheathing, more["flat units"]]).toEqual(["1", "3"]);
+  });
+
+  it("leaves corners, sills and sealant as they were", () => {
+    for (const item of ["corner units", "sills", "head flashing", "caps", "sealant", "backer rod"]) expect(order.unchanged).toContain(item);
+  });
+
+  it("agrees with the two take-offs", () => {
+    const [was, is] = [takeOff(before), takeOff({ ...before, elevations })];
+    const bought = (list: typeof was, item: string): string | undefined => {
+      const line = list.lines.find((one) => one.item === item);
+      return (line?.packs ?? (line?.toOrder.dimension === "count" ? line.toOrder : undefined))?.toString();
+    };
+    for (const { item, packsBefore, packsAfter } of order.lines) expect([item, bought(was, item), bought(is, item)]).toEqual([item, packsBefore?.toString(), packsAfter?.toString()]);
+    expect([order.costBefore, order.costAfter]).toEqual([was.cost?.total, is.cost?.total]);
+  });
+});
+
+it("two changes: each line has the one that moved it", () => {
+  const layers = before.layers.map((layer) => (layer.kind === "barrier" ? { ...layer, wetFilm: "20 mil" } : layer));
+  const order = compareTakeOffs({ before, after: { ...before, layers, packs: { ...before.packs, caps: { length: "3 ft" } } } });
+  expect(order.inputs.map(({ at }) => at)).toEqual(["layers.barrier.wetFilm", "packs.caps.length"]);
+  expect(order.lines.map(({ item, because }) => [item, because])).toEqual([["barrier", ["layers.barrier.wetFilm"]], ["caps", ["packs.caps.length"]]]);
+});
+
+it("a layer that is put in with its pack: it is added, though neither makes a job by itself", () => {
+  const mat = { kind: "sheet goods" as const, name: "mat", sheetWidth: "39 in", sideLap: "3 in", endLap: "4 in" };
+  const order = compareTakeOffs({ before, after: { ...before, layers: [...before.layers, mat], packs: { ...before.packs, mat: { length: "50 ft" } }, allowances: { ...before.allowances, mat: { waste: "5 %" } } } });
+  expect(order.inputs.map(({ at, change }) => [at, change])).toEqual([["layers.mat", "added"], ["packs.mat", "added"], ["allowances.mat", "added"]]);
+  expect(order.lines.map(({ item, change, packsBefore }) => [item, change, packsBefore])).toEqual([["mat", "added", undefined]]);
+});
+
+it("an elevation that falls away takes its openings with it", () => {
+  const order = compareTakeOffs({ before: { ...before, elevations: [...before.elevations, { ...front, name: "back", outsideCorners: [], insideCorners: [] }] }, after: before });
+  expect(order.inputs.map(({ at, change }) => [at, change])).toEqual([["elevations.back", "removed"]]);
+  expect(order.lines.every(({ packsMore }) => packsMore === undefined || packsMore.toNumber() <= 0)).toBe(true);
+  expect(order.lines.find(({ item }) => item === "sills")?.packsMore?.toString()).toBe("-3");
+});
+
+it("the same sizes in other units change nothing", () => {
+  const elevations = before.elevations.map((one) => (one.name === "bay" ? { ...one, shape: { kind: "rectangle" as const, width: "144 in", height: "3.048 m" } } : one));
+  expect(compareTakeOffs({ before, after: { ...before, elevations } })).toMatchObject({ inputs: [], lines: [] });
+});
+
+it("a job that is wrong is named: before or after", () => {
+  const tried = compareTakeOffs.try({ before, after: { ...before, columns: [{ name: "columns", width: "2", depth: "1 ft", height: "8 ft" }] } });
+  expect(tried.ok ? [] : tried.problems.map(({ path }) => path.join("."))).toEqual(["after.columns.0.width"]);
+  const larger = { ...before, elevations: [{ ...front, shape: { kind: "rectangle" as const, width: "5 ft", height: "10 ft" } }, ...before.elevations.slice(1)] };
+  const refused = compareTakeOffs.try({ before: larger, after: before });
+  expect(refused.ok ? [] : refused.problems.map(({ path }) => path.slice(0, 4).join("."))).toContain("before.elevations.0.openings");
+});
