@@ -121,9 +121,14 @@ export function dayOf(clock: Clock): CalendarDay {
   return clock.toPlainDate();
 }
 
-/** The clock so many minutes after midnight, on the day of a clock time or so many days later. */
-export function clockOn(day: Clock, minutes: number, daysLater = 0): Clock {
-  return day.add({ days: daysLater }).withPlainTime({ hour: Math.floor(minutes / 60), minute: minutes % 60 });
+/**
+ * The clock so many minutes after midnight, on the day of a clock time or so many days later. An hour that the clocks leave
+ * out on that day or show twice is refused, not shifted.
+ */
+export function clockOn(day: Clock, minutes: number, { path, says }: ClockPlace, daysLater = 0): Clock | Trouble {
+  const plain = day.toPlainDate().add({ days: daysLater }).toPlainDateTime({ hour: Math.floor(minutes / 60), minute: minutes % 60 });
+  const given = plain.toString({ smallestUnit: "minute" });
+  return valueOf(() => plain.toZonedDateTime(day.timeZoneId, { disambiguation: "reject" })) ?? { code: "refused", path, says, given, wanted: `the clocks change in ${day.timeZoneId} at that time, so there is no such time or it comes twice; choose another time of day, or leave that day out` };
 }
 
 /** Reads a time of day as minutes after midnight. */

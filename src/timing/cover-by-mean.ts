@@ -2,7 +2,7 @@ import { basisText } from "../core/basis.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
-import { coverRules } from "../data/weather.js";
+import { coverRules } from "../data/cover.js";
 
 /** A rule on file for the cover of completed masonry. */
 export type CoverRule = keyof typeof coverRules;

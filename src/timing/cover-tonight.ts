@@ -1,21 +1,16 @@
 import * as z from "zod/mini";
-import { refuseAll } from "../boards/refuse-all.js";
-import { composed, type Work } from "../core/composed.js";
+import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
-import { compare, sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
-import { coverRules, meanDaily, topCover } from "../data/weather.js";
+import { refuseAll } from "../core/refuse-all.js";
+import { coverRules, meanDaily, topCover } from "../data/cover.js";
+import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
-import { clockField } from "./clock-field.js";
-import { type Clock, clockAfter, clockText, isBefore, readClock, timeBetween, troublesIn } from "./clock.js";
+import { clockField, zoneField } from "./clock-field.js";
+import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./clock.js";
 import { type Cover, coverByMean, type CoverRule } from "./cover-by-mean.js";
-import { meanOfReadings } from "./mean-of-readings.js";
-import { meanOfTwo } from "./mean-of-two.js";
-import { airRecordInput, type AirRecordRead } from "./record-input.js";
-import { readReadings } from "./record.js";
-
-/** How the mean of a day is taken. */
-export type MeanBy = "mean of the hours" | "mean of low and high";
+import { type DayMean, dayMeans, type MeanBy } from "./day-means.js";
+import { airRecordInput } from "./record-input.js";
 
 /** What a rule asks for the masonry laid today. */
 export interface CoverAsked extends Cover {
@@ -34,19 +29,22 @@ export interface CoverTonight extends CoverAsked {
   readonly others: readonly CoverAsked[];
 }
 
-const means = ["mean of the hours", "mean of low and high"] as const satisfies readonly MeanBy[];
+const temperature = (says: string): ReturnType<typeof quantityField<"temperature">> => quantityField("temperature", { says, atLeast: "-60 degF", atMost: "140 degF" });
 
 const input = /* @__PURE__ */ (() =>
   z.strictObject({
     workEnds: clockField("when the work ends"),
-    record: airRecordInput,
+    zone: zoneField(),
+    record: z.optional(airRecordInput),
+    lowAndHigh: z.optional(z.strictObject({ low: temperature("lowest temperature of the 24 h after the work ends"), high: temperature("highest temperature of the 24 h after the work ends") })),
     rule: z.enum(["MSJC 1999", "BIA Technical Note 1", "Beall 2004"]),
-    meanBy: z.enum(means),
+    meanBy: z.enum(["mean of the hours", "mean of low and high"]),
   }))();
 
 /**
  * How completed masonry is covered tonight and until when, by a rule and a mean of the day that are named; both change the
- * answer, so what the others on file ask is told beside it. The mean is that of the 24 h after the work ends.
+ * answer, so what the others on file ask is told beside it. The mean is that of the 24 h after the work ends, from a record or
+ * forecast by the hour, or from a low and a high alone.
  *
  * @example
  * ```ts
@@ -55,6 +53,8 @@ const input = /* @__PURE__ */ (() =>
  * tonight.mean.toString(); // "33 degF"
  * tonight.method; // "cover with a weather-resistive membrane"
  * tonight.until; // "2026-11-03T00:00-06:00"
+ * const forecast = { low: "27 degF", high: "43 degF" } as const;
+ * coverTonight({ workEnds: "2026-11-02T17:00-06:00", lowAndHigh: forecast, rule: "MSJC 1999", meanBy: "mean of low and high" }).mean.toString(); // "35 degF"
  * ```
  */
 export const coverTonight = /* @__PURE__ */ composed({
@@ -65,37 +65,25 @@ export const coverTonight = /* @__PURE__ */ composed({
     "Grouted masonry goes by the lowest temperature of 48 h and not by the mean; adhered veneer has no grout.",
   ],
   reads: /* @__PURE__ */ nested(input),
-  run: ({ workEnds, record, rule, meanBy }, work): CoverTonight => {
-    const ends = readClock(workEnds, { path: ["workEnds"], says: "when the work ends", zone: record.zone });
+  run: ({ workEnds, zone, record, lowAndHigh, rule, meanBy }, work): CoverTonight => {
+    const ends = readClock(workEnds, { path: ["workEnds"], says: "when the work ends", zone: zone ?? record?.zone });
     refuseAll(troublesIn([ends]), work);
     const end = ends as Clock;
-    const mean = meansOf(end, record, work);
-    const asked = (by: CoverRule, means: MeanBy): CoverAsked => {
-      const cover = coverByMean(by, mean[means]);
+    const known = dayMeans(end, { record, lowAndHigh }, work);
+    const asked = (by: CoverRule, { meanBy: way, mean }: DayMean): CoverAsked => {
+      const cover = coverByMean(by, mean);
       const until = cover.lasts === undefined ? {} : { until: clockText(clockAfter(end, cover.lasts, "up")) };
-      return { rule: by, meanBy: means, mean: mean[means], ...cover, ...until };
+      return { rule: by, meanBy: way, mean, ...cover, ...until };
     };
     work.stand(coverRules[rule].basis);
     work.stand(meanDaily);
     work.stand(topCover);
-    const chosen = asked(rule, meanBy);
-    const all = (Object.keys(coverRules) as CoverRule[]).flatMap((by) => means.map((way) => asked(by, way)));
+    const own = known.find((one) => one.meanBy === meanBy);
+    if (own === undefined) return work.refuse({ code: "refused", path: ["meanBy"], given: meanBy, wanted: "a low and a high have no mean of the hours; give a record, or take the mean of low and high" });
+    const chosen = asked(rule, own);
+    const all = (Object.keys(coverRules) as CoverRule[]).flatMap((by) => known.map((one) => asked(by, one)));
     const others = all.filter((other) => other.method !== chosen.method || other.until !== chosen.until);
     if (chosen.band === "not on file") work.caution("The rule that was named is not on file for such a mean: no cover and no end of it is told.");
     return { ...chosen, topLap: quantity("length", "2 ft"), others };
   },
 });
-
-/** Both means of the 24 h after the work ends; refused where the record does not cover them. */
-function meansOf(end: Clock, record: AirRecordRead, work: Work): Readonly<Record<MeanBy, Quantity<"temperature">>> {
-  const day = quantity("time", "24 h");
-  const readings = readReadings(record, work, ["record"]);
-  const within = readings.filter(({ at }) => !isBefore(at, end) && compare(timeBetween(end, at), day) < 0);
-  const [first, last] = [readings[0], readings.at(-1)];
-  const begins = first !== undefined && !isBefore(end, first.at);
-  const covers = last !== undefined && compare(sum([timeBetween(end, last.at), record.every]), day) >= 0;
-  if (!begins || !covers || within.length === 0) work.refuse({ code: "refused", path: ["record"], given: `${String(within.length)} readings after ${clockText(end)}`, wanted: "it must cover the 24 h after the work ends" });
-  const temperatures = within.map(({ temperature }) => temperature);
-  const [low, high] = [temperatures.reduce((a, b) => (compare(a, b) <= 0 ? a : b)), temperatures.reduce((a, b) => (compare(a, b) >= 0 ? a : b))];
-  return { "mean of the hours": meanOfReadings(temperatures), "mean of low and high": work.part(meanOfTwo, { one: low, other: high }).answers.mean };
-}

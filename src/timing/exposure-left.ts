@@ -1,9 +1,9 @@
 import * as z from "zod/mini";
-import { refuseAll } from "../boards/refuse-all.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, times } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { dayField } from "./clock-field.js";

@@ -12,7 +12,12 @@ import { type Reading, readReadings } from "./record.js";
  */
 export function hottestHeld(record: RecordRead | undefined, start: Clock, work: Work): Quantity<"temperature"> {
   if (record === undefined) throw new Error("there is no record");
-  const readings = readReadings(record, work, ["surface"]).filter(({ at }) => !isBefore(at, start));
+  const all = readReadings(record, work, ["surface"]);
+  const [begin] = all;
+  if (begin !== undefined && isBefore(start, begin.at)) {
+    work.refuse({ code: "refused", path: ["surface"], given: `begins ${clockText(begin.at)}`, wanted: `it must begin by ${clockText(start)}: a hotter hour before may be missing` });
+  }
+  const readings = all.filter(({ at }) => !isBefore(at, start));
   const covers = (from: number): number => readings.findIndex((_, until) => until >= from && lasts(readings, from, until, record) >= 0);
   const held = readings.flatMap((_, from): Quantity<"temperature">[] => {
     const until = covers(from);

@@ -1,6 +1,6 @@
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
-import { refuseAll } from "../boards/refuse-all.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { nested } from "../schema/nested.js";
 import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./clock.js";
 import { lifeAtTemperature } from "./life-at-temperature.js";

@@ -1,8 +1,8 @@
-import { refuseAll } from "../boards/refuse-all.js";
 import { composed } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { hottestHour } from "../data/timing.js";
 import { nested } from "../schema/nested.js";
 import { type Clock, clockAfter, clockText, isBefore, readClock, troublesIn } from "./clock.js";

@@ -2,7 +2,7 @@ import type { Work } from "../core/composed.js";
 import type { Path, Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, isNought } from "../core/quantity-arithmetic.js";
-import { refuseAll } from "../boards/refuse-all.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { type Clock, isBefore, readClock, timeBetween, troublesIn } from "./clock.js";
 
 /** The longest record that is read: a reading every hour for a year has 8,784. */

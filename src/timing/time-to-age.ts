@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
-import { refuseAll } from "../boards/refuse-all.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { walkToAge } from "./age-walk.js";

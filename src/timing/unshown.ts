@@ -1,7 +1,7 @@
 import type { Callable } from "../core/calculation.js";
 import type { Work } from "../core/composed.js";
 import { InputError, type Path, problemAt } from "../core/problems.js";
-import { refuseAll } from "../boards/refuse-all.js";
+import { refuseAll } from "../core/refuse-all.js";
 
 /**
  * Runs a calculation for one of the many intervals of a record and keeps its answers alone: its solution for one interval

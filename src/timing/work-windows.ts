@@ -1,9 +1,9 @@
 import * as z from "zod/mini";
-import { refuseAll } from "../boards/refuse-all.js";
 import { composed } from "../core/composed.js";
 import type { Path, Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { holdPractice, usualHolds } from "../data/timing.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
@@ -43,7 +43,7 @@ const input = /* @__PURE__ */ (() =>
     holds: z.readonly(
       z.array(
         z.strictObject({
-          work: z.enum(["tape", "coat", "ledger", "pointing", "tooling", "brushing", "washing"]),
+          work: z.enum(["tape", "coat", "ledger", "pointing", "tooling", "uncovering", "brushing", "washing"]),
           done: clockField("when the work before was done"),
           least: hold("least wait at the reference temperature"),
           typical: z.optional(hold("usual wait at the reference temperature")),
@@ -55,8 +55,8 @@ const input = /* @__PURE__ */ (() =>
 
 /**
  * When the works that wait may be done under a record or a forecast: coating over tape, the next coat, taking the ledger away,
- * pointing, tooling, brushing and washing; each with what to look for before the clock is believed. Waits are those of the
- * data sheet; usual ones at 70 degF stand in `usualHolds`.
+ * pointing, tooling, leaving joints without cover in rain, brushing and washing; each with what to look for before the clock is
+ * believed. Waits are those of the data sheet; usual ones at 70 degF stand in `usualHolds`.
  *
  * @example
  * ```ts

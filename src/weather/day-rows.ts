@@ -1,9 +1,9 @@
-import { refuseAll } from "../boards/refuse-all.js";
 import type { Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refuseAll } from "../core/refuse-all.js";
 import { type CalendarDay, type Clock, clockAfter, clockOn, dayOf, daysBetween, isBefore, readDate, readTimeOfDay, troublesIn } from "../timing/clock.js";
 import { readReadings } from "../timing/record.js";
 import type { WeatherDaysRead } from "./weather-days-input.js";
@@ -52,19 +52,30 @@ function rowsOfRecord({ record, protection }: WeatherDaysRead, shift: Shift, wor
   const readings = readReadings(record, work, ["record"]).map((reading) => ({ ...reading, until: clockAfter(reading.at, record.every, "up") }));
   const [first, last] = [readings[0], readings.at(-1)];
   if (first === undefined || last === undefined) throw new Error("a record has readings");
-  const within = (from: Clock, until: Clock): readonly Quantity<"temperature">[] => readings.filter(({ at, until: end }) => isBefore(at, until) && isBefore(from, end)).map(({ temperature }) => temperature);
+  // A year of hours is gone through once for each of its days, so plain numbers; readings and shifts stand at whole seconds.
+  const spans = readings.map(({ at, until, temperature }) => ({ begins: at.epochMilliseconds, ends: until.epochMilliseconds, temperature }));
+  const within = (from: Clock, until: Clock): readonly Quantity<"temperature">[] => {
+    const [begins, ends] = [from.epochMilliseconds, until.epochMilliseconds];
+    return spans.filter((span) => span.begins < ends && begins < span.ends).map(({ temperature }) => temperature);
+  };
   const mornings = [...new Map(readings.map(({ at }) => [dayOf(at).toString(), at])).values()];
   const rows = mornings.flatMap((at): DayRow[] => {
-    const [from, until] = [clockOn(at, shift.from), clockOn(at, shift.until)];
+    const [from, until] = [shiftClock(at, shift, "from", 0, work), shiftClock(at, shift, "until", 0, work)];
     if (isBefore(from, first.at) || isBefore(last.until, until)) return [];
     const protectedUntil = clockAfter(until, protection, "up");
     if (isBefore(last.until, protectedUntil)) work.caution(`The record ends before the protection of ${dayOf(at).toString()} does.`);
     const temperatures = within(from, until);
-    return [{ day: dayOf(at), low: lowest(temperatures), high: highest(temperatures), lowWithProtection: lowest(within(from, protectedUntil)), protectsNextShift: isBefore(clockOn(at, shift.from, 1), protectedUntil) }];
+    return [{ day: dayOf(at), low: lowest(temperatures), high: highest(temperatures), lowWithProtection: lowest(within(from, protectedUntil)), protectsNextShift: isBefore(shiftClock(at, shift, "from", 1, work), protectedUntil) }];
   });
   if (rows.length === 0) work.refuse({ code: "refused", path: ["record"], given: "no shift is covered in full", wanted: "give a record that covers a shift from its beginning to its end" });
   if (rows.length < mornings.length) work.caution("Days whose shift the record does not cover in full are not counted.");
   return rows;
+}
+
+/** An end of the shift by the clock, on a day of the record or so many days later. */
+function shiftClock(day: Clock, shift: Shift, end: keyof Shift, daysLater: number, work: Work): Clock {
+  const clock = clockOn(day, shift[end], { path: ["shift", end], says: end === "from" ? "beginning of the shift" : "end of the shift" }, daysLater);
+  return "wanted" in clock ? work.refuse(clock) : clock;
 }
 
 function rowsGiven(days: NonNullable<WeatherDaysRead["days"]>, protection: Quantity<"time">, shift: Shift, work: Work): readonly DayRow[] {

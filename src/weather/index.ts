@@ -3,6 +3,7 @@
  *
  * @packageDocumentation
  */
+export { type CoatingWeather, coatingWeather } from "./coating-weather.js";
 export { dewPoint } from "./dew-point.js";
 export { type Evaporation, evaporation } from "./evaporation.js";
 export { evaporationMenzel } from "./evaporation-menzel.js";

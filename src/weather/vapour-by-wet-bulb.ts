@@ -29,6 +29,6 @@ export const vapourByWetBulb = /* @__PURE__ */ calculation({
     depression: { is: "temperatureDifference", unit: ["degF", "degC"], symbol: "D", says: "wet bulb under the dry one", formula: "dryBulb - wetBulb", basis: arithmetic, atLeast: 0 },
     coefficient: { is: "ratio", symbol: "k", says: "coefficient of the psychrometer, to a degree", formula: "0.00066 * (1 + 0.00115 * (wetBulb - freezing) / oneDegree)", basis: psychrometer },
     vapourPressure: { is: "pressure", unit: ["inHg", "kPa"], symbol: "e", says: "pressure of the vapour in the air", formula: "wetSaturation - coefficient * (depression / oneDegree) * barometer", basis: psychrometer, above: 0 },
-    humidity: { is: "ratio", unit: "%", symbol: "h", says: "relative humidity", formula: "vapourPressure / drySaturation", basis: psychrometer },
+    humidity: { is: "ratio", unit: "%", symbol: "h", says: "relative humidity", formula: "vapourPressure / drySaturation", basis: psychrometer, atMost: "100 %" },
   },
 });

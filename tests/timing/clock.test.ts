@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../src/core/index.js";
-import { type Clock, clockAfter, clockBefore, clockText, dayAfter, readClock, readDate, readTimeOfDay, timeBetween } from "../../src/timing/clock.js";
+import { type Clock, clockAfter, clockBefore, clockOn, clockText, dayAfter, readClock, readDate, readTimeOfDay, timeBetween } from "../../src/timing/clock.js";
 
 const place = { path: ["at"], says: "time" };
 const clock = (text: string, zone?: string): Clock => {
@@ -88,5 +88,25 @@ describe("a day and a time of day", () => {
 
   it.each(["7:00", "24:00", "07:60", "07.30"])("%s is no time of day", (text) => {
     expect(readTimeOfDay(text, place)).toMatchObject({ code: "refused", wanted: "write a time of day such as 07:00" });
+  });
+});
+
+describe("a time of day on a day", () => {
+  // In 2026 the clocks of Chicago go from 02:00 to 03:00 on 8 March, and from 02:00 back to 01:00 on 1 November.
+  const on = (day: string, minutes: number, later = 0): string => {
+    const found = clockOn(clock(`${day}T12:00`, "America/Chicago"), minutes, { path: ["shift"], says: "beginning" }, later);
+    return "wanted" in found ? `${found.given}: ${found.wanted}` : clockText(found);
+  };
+
+  it("has the distance from UTC of that day, and of a day after", () => {
+    expect(on("2026-03-07", 150)).toBe("2026-03-07T02:30-06:00[America/Chicago]");
+    expect(on("2026-03-07", 180, 1)).toBe("2026-03-08T03:00-05:00[America/Chicago]");
+    expect(on("2026-12-31", 0, 1)).toBe("2027-01-01T00:00-06:00[America/Chicago]");
+  });
+
+  it("is refused where the clocks leave it out or show it twice", () => {
+    expect(on("2026-03-07", 150, 1)).toMatch(/^2026-03-08T02:30: the clocks change in America\/Chicago/);
+    expect(on("2026-11-01", 119)).toMatch(/^2026-11-01T01:59: the clocks change/);
+    expect(on("2026-11-01", 120)).toBe("2026-11-01T02:00-06:00[America/Chicago]");
   });
 });

@@ -26,6 +26,18 @@ describe("the mean of the day", () => {
     expect(byHours.others.some(({ meanBy, rule, band }) => meanBy === "mean of low and high" && rule === "Beall 2004" && band === "not on file")).toBe(true);
   });
 
+  it("from a low and a high alone: 30 and 48 degF are 39, 27 and 43 are 35, and other means are not told", () => {
+    const { inputs, expected } = vector("mdt-hourly-vs-minmax");
+    expect(inputs["min/max"]).toBe("30 and 48 degF");
+    const by = (low: string, high: string): ReturnType<typeof coverTonight> => coverTonight({ ...evening, lowAndHigh: { low, high }, meanBy: "mean of low and high" });
+    expectPrinted(by("30 degF", "48 degF").mean.to("degF"), expected["(max+min)/2"]);
+    expect(by("27 degF", "43 degF")).toMatchObject({ band: "25 degF to 40 degF", until: "2026-11-03T17:00-06:00[America/Chicago]" });
+    expect(by("27 degF", "43 degF").others.every(({ meanBy }) => meanBy === "mean of low and high")).toBe(true);
+    const tried = (more: object): readonly string[] => faults(coverTonight.try({ ...evening, lowAndHigh: { low: "27 degF", high: "43 degF" }, ...more }));
+    expect([tried({}), tried({ record: from(steady("30 degF", 24)) }), tried({ lowAndHigh: undefined })]).toEqual([["refused meanBy"], ["either weather"], ["either weather"]]);
+    expect(tried({ lowAndHigh: { low: "43 degF", high: "27 degF" }, meanBy: "mean of low and high" })).toEqual(["tooLow lowAndHigh.high"]);
+  });
+
   it("goes by the first 24 h, as for masonry without grout", () => {
     expect(vector("tek3-1c-window").expected.ungrouted).toBe("mean daily temperature, first 24 h");
     expect(coverTonight({ ...evening, record: from([...steady("30 degF", 24), ...steady("10 degF", 24)]) }).mean.toString()).toBe("30 degF");
@@ -87,6 +99,11 @@ describe("a record that does not serve", () => {
     expect(faults(coverTonight.try({ ...evening, record: from(steady("30 degF", 23)) }))).toEqual(["refused record"]);
     expect(faults(coverTonight.try({ ...evening, workEnds: "2026-11-02T16:59[America/Chicago]", record: from(steady("30 degF", 30)) }))).toEqual(["refused record"]);
     expect(faults(coverTonight.try({ ...evening, record: from(steady("30 degF", 24)) }))).toEqual([]);
+  });
+
+  it("has readings farther apart than the hour of which the mean is told", () => {
+    const apart = (hours: number): readonly string[] => faults(coverTonight.try({ ...evening, record: { zone: "America/Chicago", every: `${60 * hours} min`, readings: readingsFrom("2026-11-02T23:00Z", steady("30 degF", 48), hours) } }));
+    expect([apart(0.5), apart(1), apart(3)]).toEqual([[], [], ["tooHigh record.every"]]);
   });
 
   it("or the rule, or the mean, is not named", () => {

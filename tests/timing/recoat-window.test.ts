@@ -73,6 +73,12 @@ describe("the hottest hour of a record", () => {
     expect(hottest(before)).toBe("82 degF");
   });
 
+  it("a record that begins after the first patch is refused: its hottest hour may be missing", () => {
+    // the first patch was laid at 13:00 UTC
+    const late = { zone: "America/Chicago", every: "1 h", readingIs: "momentary", readings: readingsFrom("2026-06-01T13:01Z", ["80 degF", "82 degF", "81 degF"]) };
+    expect(faults(recoatWindow.try({ ...coat, ...urethane, surface: late }))).toEqual(["refused surface"]);
+  });
+
   it("is asked for once, and must reach an hour", () => {
     expect(faults(recoatWindow.try({ ...coat, ...urethane }))).toEqual(["either hottest"]);
     expect(faults(recoatWindow.try({ ...coat, ...urethane, hottestSurface: "80 degF", surface: surface(["75 degF", "75 degF"]) }))).toEqual(["either hottest"]);

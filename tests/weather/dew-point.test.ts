@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { dewPoint, frostPoint } from "../../src/weather/index.js";
 import { faults } from "../support/faults.js";
 import { printed, vector, vectors } from "../support/vectors.js";
+import { overWater } from "./over-water.js";
 
 const number = (text: string | undefined): number => Number(printed(text ?? "")?.number);
 psychrolib.SetUnitSystem(psychrolib.SI);
@@ -59,13 +60,14 @@ describe("dew point over water", () => {
 });
 
 describe("frost point", () => {
-  it.each([vector("dp-c-10-40"), vector("dp-c-0-80")])("is within 0.05 degC of PsychroLib, which tells it below freezing: $id", ({ inputs, expected }) => {
-    const dew = dewPoint({ airTemperature: inputs.air as "10 degC", humidity: inputs.rh as "40 %" }).dewPoint;
+  it.each([vector("dp-c-10-40"), vector("dp-c-0-80"), vector("dp-c-m5-80")])("is within 0.05 degC of PsychroLib, which tells it below freezing: $id", (row) => {
+    const { inputs, expected } = row;
+    const dew = dewPoint({ airTemperature: inputs.air as "10 degC", humidity: overWater(row) as "40 %" }).dewPoint;
     const frost = frostPoint({ dewPoint: dew }).frostPoint.toNumber("degC");
     expect(Math.abs(frost - number(expected.dew_point))).toBeLessThan(0.05);
-    // Over water it is 0.3 to 0.6 degC lower than over ice, at these points.
+    // Over water it is lower than over ice: by 0.3 to 0.6 degC around -3 degC, and more the colder it is.
     expect(frost - dew.toNumber("degC")).toBeGreaterThan(0.25);
-    expect(frost - dew.toNumber("degC")).toBeLessThan(0.65);
+    expect(frost - dew.toNumber("degC")).toBeLessThan(1);
   });
 
   it("over the range where air above freezing has its dew point below it", () => {

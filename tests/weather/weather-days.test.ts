@@ -81,6 +81,18 @@ describe("a record", () => {
     expect(told(weatherDays({ ...crew, protection: "0 h", record: record(colder, "2026-03-08T06:00Z") }))).toEqual(["2026-03-08 lost"]);
   });
 
+  it("refuses a shift that begins or ends at an hour which the clocks leave out or show twice on a day of the record", () => {
+    // Chicago, 2026: no 02:30 on 8 March, two of 01:30 on 1 November.
+    const mild = (start: string): never => record(steady("50 degF", 48), start);
+    const tried = (from: string, until: string, start: string): readonly string[] => faults(weatherDays.try({ ...crew, shift: { from, until }, protection: "0 h", record: mild(start) }));
+    expect(tried("02:30", "10:00", "2026-03-08T06:00Z")).toEqual(["refused shift.from"]);
+    expect(tried("00:00", "02:30", "2026-03-08T06:00Z")).toEqual(["refused shift.until"]);
+    expect(tried("01:30", "10:00", "2026-11-01T05:00Z")).toEqual(["refused shift.from"]);
+    // The shift of the day after may not begin at such an hour either: protection is held against its beginning.
+    expect(tried("02:30", "10:00", "2026-03-07T06:00Z")).toEqual(["refused shift.from"]);
+    expect(tried("03:00", "10:00", "2026-03-08T06:00Z")).toEqual([]);
+  });
+
   it("of a year is judged in a few seconds", () => {
     const found = weatherDays({ ...crew, protection: "24 h", record: record(Array.from({ length: 8760 }, (_, hour) => `${20 + ((hour * 7) % 60)} degF`)) });
     expect(found.days).toHaveLength(365);
