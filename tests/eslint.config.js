@@ -10,12 +10,12 @@ const zodAsMini = 'The one way to zod is `import * as z from "zod/mini"`: the ot
 
 export default defineConfig(
   // This file is outside tsconfig.json: the types of the ESLint plugins take longer to check than all the rest.
-  { ignores: ["docs/api/**", "tests/eslint.config.js"] },
+  { ignores: ["docs/dist/**", "tests/eslint.config.js"] },
   { linterOptions: { reportUnusedDisableDirectives: "error" } },
   {
     files: ["**/*.{ts,mjs,js}"],
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
-    languageOptions: { parserOptions: { project: "./tsconfig.json", tsconfigRootDir: path.resolve(import.meta.dirname, "..") } },
+    languageOptions: { parserOptions: { project: ["./tsconfig.json", "./docs/site/page/tsconfig.json"], tsconfigRootDir: path.resolve(import.meta.dirname, "..") } },
     rules: {
       eqeqeq: "error",
       "no-console": "off",
