@@ -1,20 +1,20 @@
 /**
  * Every calculation and composed function in one list: for tests, documentation and those who look for a name. An app
- * that imports one calculation does not carry it.
+ * that imports one calculation does not carry it. The list is written by `npm run exports`.
  *
  * @packageDocumentation
  */
+import type { AnyCallable } from "./core/calculation.js";
 import {
   boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder,
 } from "./boards/index.js";
-import type { AnyCallable } from "./core/calculation.js";
 import {
   allowableStrength, allowableWindPressure, boardEdgesOnStuds, boardModules, boardScrews, boardScrewsEdgeField,
   claddingPressure, cornerZoneWidth, deliveredThickness, elevationFactorCustomary, elevationFactorSi, exposureB,
-  exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver,
-  pullOverSince2022, pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel,
-  spacingForPressure, spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710,
-  velocityPressure716, wallPressure, wallPressureCoefficient, windVelocityPressure,
+  exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver, pullOverSince2022,
+  pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel, spacingForPressure,
+  spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710, velocityPressure716, wallPressure,
+  wallPressureCoefficient, windVelocityPressure,
 } from "./fasteners/index.js";
 import {
   coatingOrder, coatingPacks, coatingVolume, dryFilm, filmAllowance, filmFromUsage, filmMean, filmReadingCheck,
@@ -22,23 +22,44 @@ import {
   wetFilmBracket,
 } from "./film/index.js";
 import {
-  backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, mixedFace, mortarJointLength, pointingDepth,
-  pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth, repointingLayers,
-  roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
+  backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, jointDrift, mixedFace, mortarJointLength,
+  pointingDepth, pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth,
+  repointingLayers, roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
 } from "./joints/index.js";
-import { cornerUnits, unitsForFace } from "./layout/index.js";
-import { barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps } from "./membrane/index.js";
 import {
-  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill,
-  levellingCoat, mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix,
+  baseMove, bondPattern, bondShift, cornerUnits, coursing, cutInRun, errorPerJoint, halfUnit, headsAndSills,
+  jointBedToBed, jointForCut, jointInOpening, jointUnitToUnit, ledgerHeight, ledgerLine, ledgerScrews, lotsByElevation,
+  lotsForArea, runOfUnits, stoneBelow, tapeMark, unitsForFace,
+} from "./layout/index.js";
+import {
+  adhesionStress, adhesionTest, allowedDeflection, assemblyWeight, baseClearances, contactCoverage, contactShare,
+  flatness, framingDeflection, layerWeight, loadOfWeight, thicknessAtWeight, veneerLimits, weightOnStud, wetWeight,
+} from "./limits/index.js";
+import {
+  barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps,
+} from "./membrane/index.js";
+import {
+  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill, levellingCoat,
+  mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix, spreadAhead,
   squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
 } from "./mortar/index.js";
+import {
+  jointByMultiple, jointForMovement, masonrySpacing, moistureMovement, movementJointCheck, movementLayout,
+  movementSpacing, panelSpacing, spacingForWidth, thermalMovement, thermalMovementByMaterial, unrestrainedStrain,
+  widthForRange,
+} from "./movement/index.js";
+import {
+  areaLabour, batchesAt, batchesInDay, batchRecord, bedFromUsage, countLabour, crewDays, crewDuration, dayPlan,
+  labourTime, lengthLabour, placeArea, shiftShare, stretchLabour, toolTime, usedAgainstPlan, volumeLabour,
+  wasteFromUsage, waterFromUsage, waterRatio, waterSpread,
+} from "./planning/index.js";
 import {
   archedOpening, circle, circularSegment, gable, openingMeasures, polygonEdge, rectangle, trapezoid, wallMeasures,
 } from "./shapes/index.js";
 import {
-  backingFace, cornerPacks, courseHeight, edgeBacking, faceGrowth, returnCornerCover, stoneFace, takeOff,
-  unitsPlaced, wallCornerCover,
+  backingFace, columnFaces, compareTakeOffs, cornerPacks, courseHeight, deliveredWeight, edgeBacking, faceGrowth,
+  faceLoss, fastenersByArea, hoistTrips, labourHours, lathSheets, linePrice, overrunLength, returnCornerCover,
+  shareOfPrice, soffitFace, spareUnits, stoneFace, takeOff, unitsByElevation, unitsPlaced, wallCornerCover,
 } from "./takeoff/index.js";
 import {
   ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, equivalentAge,
@@ -47,8 +68,8 @@ import {
   timeByAgeFactor, timeToAge, workWindows,
 } from "./timing/index.js";
 import {
-  dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature, frostPoint,
-  masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,
+  coatingWeather, dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature,
+  frostPoint, masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,
   vapourByWetBulb, waterForMortarTemperature, weatherDays, wetBulbHumidity,
 } from "./weather/index.js";
 
@@ -59,38 +80,52 @@ export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<A
   // fasteners
   allowableStrength, allowableWindPressure, boardEdgesOnStuds, boardModules, boardScrews, boardScrewsEdgeField,
   claddingPressure, cornerZoneWidth, deliveredThickness, elevationFactorCustomary, elevationFactorSi, exposureB,
-  exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver,
-  pullOverSince2022, pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel,
-  spacingForPressure, spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710,
-  velocityPressure716, wallPressure, wallPressureCoefficient, windVelocityPressure,
+  exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver, pullOverSince2022,
+  pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel, spacingForPressure,
+  spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710, velocityPressure716, wallPressure,
+  wallPressureCoefficient, windVelocityPressure,
   // film
   coatingOrder, coatingPacks, coatingVolume, dryFilm, filmAllowance, filmFromUsage, filmMean, filmReadingCheck,
   filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare, spreadingRate, wetFilm,
   wetFilmBracket,
   // joints
-  backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, mixedFace, mortarJointLength, pointingDepth,
-  pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth, repointingLayers,
-  roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
+  backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, jointDrift, mixedFace, mortarJointLength,
+  pointingDepth, pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth,
+  repointingLayers, roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
   // layout
-  cornerUnits, unitsForFace,
+  baseMove, bondPattern, bondShift, cornerUnits, coursing, cutInRun, errorPerJoint, halfUnit, headsAndSills,
+  jointBedToBed, jointForCut, jointInOpening, jointUnitToUnit, ledgerHeight, ledgerLine, ledgerScrews, lotsByElevation,
+  lotsForArea, runOfUnits, stoneBelow, tapeMark, unitsForFace,
+  // limits
+  adhesionStress, adhesionTest, allowedDeflection, assemblyWeight, baseClearances, contactCoverage, contactShare,
+  flatness, framingDeflection, layerWeight, loadOfWeight, thicknessAtWeight, veneerLimits, weightOnStud, wetWeight,
   // membrane
   barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps,
   // mortar
-  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill,
-  levellingCoat, mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix,
+  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill, levellingCoat,
+  mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix, spreadAhead,
   squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
+  // movement
+  jointByMultiple, jointForMovement, masonrySpacing, moistureMovement, movementJointCheck, movementLayout,
+  movementSpacing, panelSpacing, spacingForWidth, thermalMovement, thermalMovementByMaterial, unrestrainedStrain,
+  widthForRange,
+  // planning
+  areaLabour, batchesAt, batchesInDay, batchRecord, bedFromUsage, countLabour, crewDays, crewDuration, dayPlan,
+  labourTime, lengthLabour, placeArea, shiftShare, stretchLabour, toolTime, usedAgainstPlan, volumeLabour,
+  wasteFromUsage, waterFromUsage, waterRatio, waterSpread,
   // shapes
   archedOpening, circle, circularSegment, gable, openingMeasures, polygonEdge, rectangle, trapezoid, wallMeasures,
   // takeoff
-  backingFace, cornerPacks, courseHeight, edgeBacking, faceGrowth, returnCornerCover, stoneFace, takeOff,
-  unitsPlaced, wallCornerCover,
+  backingFace, columnFaces, compareTakeOffs, cornerPacks, courseHeight, deliveredWeight, edgeBacking, faceGrowth,
+  faceLoss, fastenersByArea, hoistTrips, labourHours, lathSheets, linePrice, overrunLength, returnCornerCover,
+  shareOfPrice, soffitFace, spareUnits, stoneFace, takeOff, unitsByElevation, unitsPlaced, wallCornerCover,
   // timing
   ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, equivalentAge,
   exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday, lifeAtTemperature,
   liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, recoatWindow, strengthAtAge, strengthShare,
   timeByAgeFactor, timeToAge, workWindows,
   // weather
-  dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature, frostPoint,
-  masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,
+  coatingWeather, dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature,
+  frostPoint, masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,
   vapourByWetBulb, waterForMortarTemperature, weatherDays, wetBulbHumidity,
 ]);

@@ -21,8 +21,9 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   planning: [...ground, ...topics, "takeoff"],
   pictures: ["core", "shapes", ...topics],
   render: ["core"],
-  exercise: ["core"],
-  sheet: ["core"],
+  exercise: ["core", "render"],
+  many: ["core"],
+  sheet: ["core", "render"],
   "catalogue.ts": ["core", "shapes", ...topics, "takeoff", "planning"],
   "index.ts": ["core", "shapes", ...topics],
 };
