@@ -21,7 +21,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   planning: [...ground, ...topics, "takeoff"],
   pictures: ["core", "shapes", ...topics],
   render: ["core"],
-  exercise: ["core", "render"],
+  exercise: ["core"],
   many: ["core"],
   sheet: ["core", "render"],
   "catalogue.ts": ["core", "shapes", ...topics, "takeoff", "planning"],

@@ -1,46 +1,28 @@
 import { spaced } from "../core/calculation.js";
 import { isQuantity, type Quantity } from "../core/quantity.js";
 import type { Line, Solution } from "../core/solution.js";
-import { type UnitCode, unitSystem } from "../core/units.js";
+import type { Figure } from "../core/working.js";
+import { type System, type UnitCode, unitSystem } from "../core/units.js";
 import { unitFor, unitsIn, writeQuantity } from "../core/write-quantity.js";
-import type { RenderOptions } from "./reading.js";
+import type { Cell, Table } from "./section.js";
 
-/** One answer: what it is, and how it reads. */
-export interface AnswerRow {
-  readonly name: string;
-  readonly text: string;
-}
-
-/** A list of records among the answers, as a table. */
-export interface AnswerTable {
-  readonly name: string;
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
-
-/** The answers of a solution as rows and tables. */
-export interface ToldAnswers {
-  readonly rows: readonly AnswerRow[];
-  readonly tables: readonly AnswerTable[];
-}
-
-/** Throws where a renderer is given something that is no solution. */
-export function checkSolution(solution: unknown): asserts solution is Solution {
-  const known = typeof solution === "object" && solution !== null && "answers" in solution && "steps" in solution && "parts" in solution;
-  if (!known) throw new TypeError("a renderer takes a solution: what .solve gives, not the answers or the input");
+/** In which units and with how many digits a value is shown. */
+export interface Reader {
+  readonly units?: System | undefined;
+  readonly digits: number;
 }
 
 /** A quantity as the reader wants it: in his units, a length in inches with a fraction as the tape shows it. */
-export function quantityText(quantity: Quantity, shown: readonly UnitCode[], { units, digits = 6 }: RenderOptions): string {
+export function quantityFigure(quantity: Quantity, shown: readonly UnitCode[], { units, digits }: Reader): Figure {
   const unit = unitFor(shown.length > 0 ? shown : alike(quantity, units), units, quantity.unit);
   const decimal = writeQuantity(quantity, { unit, digits });
-  if (unit !== "in") return decimal.text;
+  if (unit !== "in") return decimal;
   const tape = writeQuantity(quantity, { as: "tape", tapeParts: 64 });
-  return tape.exact && tape.text !== decimal.text ? tape.text : decimal.text;
+  return tape.exact && tape.text !== decimal.text ? tape : decimal;
 }
 
 /** Where nothing says in which unit of the other system a value is shown: one of the nearest size. */
-function alike({ dimension, unit }: Quantity, units: RenderOptions["units"]): readonly UnitCode[] {
+function alike({ dimension, unit }: Quantity, units: System | undefined): readonly UnitCode[] {
   if (units === undefined || unitSystem(unit) === units || unitSystem(unit) === "both") return [unit];
   const counterpart: Partial<Record<UnitCode, UnitCode>> = {
     mil: "um", in: "mm", ft: "m", yd: "m", in2: "mm2", ft2: "m2", in3: "cm3", ft3: "L", yd3: "m3", gal: "L", qt: "L", lb: "kg", oz: "g", ton: "t", degF: "degC",
@@ -51,52 +33,59 @@ function alike({ dimension, unit }: Quantity, units: RenderOptions["units"]): re
   return other === undefined ? [unit] : [other];
 }
 
-/** A line's value as text. */
-export function lineText({ value, shown }: Line, options: RenderOptions): string {
-  return typeof value === "object" ? quantityText(value, shown, options) : wordText(value);
+/** A value as a cell: `≈` stands before a figure that leaves digits out. */
+export function valueCell(value: Line["value"], shown: readonly UnitCode[], reader: Reader): Cell {
+  if (typeof value !== "object") return [typeof value === "boolean" ? (value ? "yes" : "no") : String(value)];
+  const figure = quantityFigure(value, shown, reader);
+  return figure.exact ? [figure] : ["≈ ", figure];
 }
 
-function wordText(value: string | number | boolean): string {
-  return typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
-}
-
-/** The answers as rows and tables; a step's answer is told with what the step says. */
-export function toldAnswers(solution: Solution, options: RenderOptions): ToldAnswers {
-  const rows: AnswerRow[] = [];
-  const tables: AnswerTable[] = [];
-  if (solution.steps.length > 0) {
-    for (const step of solution.steps) rows.push({ name: step.says, text: lineText(step, options) + (step.governedBy === undefined ? "" : ` (governed by ${step.governedBy})`) });
-    return { rows, tables };
-  }
-  if (typeof solution.answers !== "object" || solution.answers === null) return { rows, tables };
+/** The answers of a solution without steps of its own: one table of single answers, and one for each list of records. */
+export function answerTables(solution: Solution, readers: readonly Reader[], heads: readonly string[]): readonly Table[] {
+  if (typeof solution.answers !== "object" || solution.answers === null) return [];
+  const rows: Cell[][] = [];
+  const tables: Table[] = [];
   for (const [name, value] of Object.entries(solution.answers as Readonly<Record<string, unknown>>)) {
-    const text = cell(value, options);
-    if (text !== undefined) rows.push({ name: spaced(name), text });
-    else if (Array.isArray(value)) tables.push(table(name, value, options));
-    else if (typeof value === "object" && value !== null) rows.push(...nestedRows(spaced(name), value, options));
+    const cells = inEach(value, readers);
+    if (cells !== undefined) rows.push([[spaced(name)], ...cells]);
+    else if (Array.isArray(value)) tables.push(recordTable(spaced(name), value, readers, heads));
+    else if (typeof value === "object" && value !== null) rows.push(...nestedRows(spaced(name), value, readers));
   }
-  return { rows, tables: tables.filter((one) => one.rows.length > 0) };
+  const single: Table = { kind: "table", title: "Result", head: ["what", ...heads], rows, needsHead: heads.length > 1 };
+  return [single, ...tables].filter((one) => one.rows.length > 0);
 }
 
-function nestedRows(name: string, value: object, options: RenderOptions): readonly AnswerRow[] {
-  return Object.entries(value).flatMap(([key, inner]): AnswerRow[] => {
-    const text = cell(inner, options);
-    return text === undefined ? [] : [{ name: `${name}, ${spaced(key)}`, text }];
+function nestedRows(name: string, value: object, readers: readonly Reader[]): readonly Cell[][] {
+  return Object.entries(value).flatMap(([key, inner]): Cell[][] => {
+    const cells = inEach(inner, readers);
+    return cells === undefined ? [] : [[[`${name}, ${spaced(key)}`], ...cells]];
   });
 }
 
-/** What fits into one cell: a quantity, a word, a number, a yes or no, a short list of those; nothing else. */
-function cell(value: unknown, options: RenderOptions): string | undefined {
-  if (isQuantity(value)) return quantityText(value, [], options);
-  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") return wordText(value);
-  if (!Array.isArray(value) || value.length === 0) return undefined;
-  const cells = value.map((one) => (Array.isArray(one) ? undefined : cell(one, options)));
-  return cells.every((one) => one !== undefined) ? cells.join(", ") : undefined;
+/** A value as one cell for each reader; nothing where it does not fit into one. */
+function inEach(value: unknown, readers: readonly Reader[]): readonly Cell[] | undefined {
+  const cells = readers.map((reader) => cell(value, reader));
+  return cells.every((one) => one !== undefined) ? cells : undefined;
 }
 
-function table(name: string, records: readonly unknown[], options: RenderOptions): AnswerTable {
+/** What fits into one cell: a quantity, a word, a number, a yes or no, a short list of those; nothing else. */
+function cell(value: unknown, reader: Reader): Cell | undefined {
+  if (isQuantity(value)) return valueCell(value, [], reader);
+  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") return valueCell(value, [], reader);
+  if (!Array.isArray(value) || value.length === 0) return undefined;
+  const cells = value.map((one: unknown) => (Array.isArray(one) ? undefined : cell(one, reader)));
+  return cells.every((one) => one !== undefined) ? cells.flatMap((one, index) => (index === 0 ? one : [", ", ...one])) : undefined;
+}
+
+/** A list of records: a column for each key; the two figures of a quantity in both systems stand in one cell. */
+function recordTable(title: string, records: readonly unknown[], readers: readonly Reader[], heads: readonly string[]): Table {
   const objects = records.filter((record): record is Readonly<Record<string, unknown>> => typeof record === "object" && record !== null);
-  const keys = [...new Set(objects.flatMap((record) => Object.keys(record).filter((key) => cell(record[key], options) !== undefined)))];
-  const rows = objects.map((record) => keys.map((key) => cell(record[key], options) ?? ""));
-  return { name: spaced(name), head: keys.map(spaced), rows };
+  const keys = [...new Set(objects.flatMap((record) => Object.keys(record).filter((key) => inEach(record[key], readers) !== undefined)))];
+  const rows = objects.map((record) => keys.map((key) => sideBySide(inEach(record[key], readers) ?? [[""]])));
+  const head = keys.map(spaced);
+  return { kind: "table", title: heads.length > 1 ? `${title} (${heads.join(" | ")})` : title, head, rows, needsHead: true };
+}
+
+function sideBySide([first = [], second]: readonly Cell[]): Cell {
+  return second === undefined || JSON.stringify(first) === JSON.stringify(second) ? first : [...first, " | ", ...second];
 }

@@ -1,15 +1,15 @@
-import { basisText } from "../core/basis.js";
-import type { Line, Solution } from "../core/solution.js";
-import { checkSolution, lineText, toldAnswers } from "./answers.js";
+import type { Solution } from "../core/solution.js";
 import type { RenderOptions } from "./reading.js";
-import { type WorkedStep, workedSteps } from "./worked-lines.js";
+import type { Block, Section, Steps, WorkedStep } from "./section.js";
+import { tell } from "./tell.js";
+import { cellText, stepNotes, stepTitle, typedLines } from "./typed.js";
 
 /**
  * A solution as Markdown, with the same content as `text`: tables for what was given and answered, a block for
  * each worked step. Names that users chose are escaped.
  *
  * @param solution - what `.solve` gives
- * @param options - units and digits the reader wants
+ * @param options - units and digits the reader wants, and what of it is shown
  * @throws TypeError if it is given something that is no solution
  * @example
  * ```ts
@@ -18,38 +18,34 @@ import { type WorkedStep, workedSteps } from "./worked-lines.js";
  * ```
  */
 export function markdown(solution: Solution, options: RenderOptions = {}): string {
-  checkSolution(solution);
-  return `${section(solution, options, 1).join("\n\n")}\n`;
+  return `${sectionBlocks(tell(solution, options), 1).join("\n\n")}\n`;
 }
 
-function section(solution: Solution, options: RenderOptions, level: number): readonly string[] {
-  const { rows, tables } = toldAnswers(solution, options);
-  const heading = (title: string, deeper = 1): string => `${"#".repeat(Math.min(level + deeper, 6))} ${escaped(title)}`;
-  const list = (title: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : [heading(title), lines.map((line) => `- ${escaped(line)}`).join("\n")]);
-  const lines = (title: string, of: readonly Line[]): readonly string[] =>
-    of.length === 0 ? [] : [heading(title), tableOf(["", "symbol", "value", ""], of.map((line) => [line.says, line.symbol, lineText(line, options), line.assumed ? "assumed" : ""]))];
-  const steps = workedSteps(solution, options);
+function sectionBlocks({ title, blocks, parts }: Section, level: number): readonly string[] {
+  const heading = (text: string, deeper: number): string => `${"#".repeat(Math.min(level + deeper, 6))} ${escaped(text)}`;
   return [
-    heading(solution.title, 0),
-    ...lines("Given", solution.given),
-    ...lines("Constants", solution.constants),
-    ...(steps.length === 0 ? [] : [heading("Worked"), ...steps.map(stepBlock)]),
-    ...(rows.length === 0 ? [] : [heading(steps.length > 0 ? "Answers" : "Result"), tableOf(["", "value"], rows.map(({ name, text }) => [name, text]))]),
-    ...tables.flatMap(({ name, head, rows: body }) => [heading(name), tableOf(head, body)]),
-    ...list("Assumed", solution.assumptions),
-    ...list("Beware", solution.cautions),
-    ...list("Stands on", solution.bases.map(basisText)),
-    ...(options.parts === false ? [] : solution.parts.flatMap((part) => section(part, options, level + 1))),
+    heading(title, 0),
+    ...blocks.flatMap((block) => [heading(block.title, 1), ...blockTexts(block)]),
+    ...parts.flatMap((part) => sectionBlocks(part, level + 1)),
   ];
 }
 
+function blockTexts(block: Block): readonly string[] {
+  switch (block.kind) {
+    case "table":
+      return [tableOf(block.head, block.rows.map((row) => row.map(cellText)))];
+    case "list":
+      return [block.lines.map((line, index) => (block.numbered ? `${String(index + 1)}. ${escaped(line)}` : `- ${escaped(line)}`)).join("\n")];
+    case "steps":
+      return block.steps.map((step, index) => stepText(block, step, index));
+  }
+}
+
 /** A step: its words, and its lines in a block that is printed as it stands. */
-function stepBlock({ says, left, formula, conversions, numbers, results, governedBy, differs }: WorkedStep, index: number): string {
-  const [first = "", ...others] = results;
-  const pad = " ".repeat(left.length);
-  const block = [...conversions, `${left} = ${formula}`, ...(numbers === "" ? [] : [`${pad} = ${numbers}`]), `${pad} ${first}`, ...others];
-  const notes = [...(governedBy === undefined ? [] : [`Governed by \`${governedBy}\`.`]), ...(differs === undefined ? [] : [escaped(differs)])];
-  return [`${String(index + 1)}. ${escaped(says)}`, `   \`\`\`text\n${block.map((line) => `   ${line}`).join("\n")}\n   \`\`\``, ...notes.map((note) => `   ${note}`)].join("\n\n");
+function stepText(block: Steps, step: WorkedStep, index: number): string {
+  const lines = typedLines(step, block).map((line) => `   ${plain(line)}`);
+  const notes = block.blank ? [] : stepNotes(step);
+  return [`${String(index + 1)}. ${escaped(stepTitle(step))}`, ["   ```text", ...lines, "   ```"].join("\n"), ...notes.map((note) => `   ${escaped(note)}`)].join("\n\n");
 }
 
 function tableOf(head: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -57,11 +53,18 @@ function tableOf(head: readonly string[], rows: readonly (readonly string[])[]):
   return [row(head), `|${head.map(() => "---").join("|")}|`, ...rows.map(row)].join("\n");
 }
 
+/** Text on one line, which cannot end the block it stands in. */
+function plain(text: string): string {
+  return text.replace(/[\u0000-\u001f\u007f\u2028\u2029]+/g, " ").replaceAll("```", "'''");
+}
+
 /** Text that Markdown and a browser print as it stands. */
 function escaped(text: string): string {
-  return text
-    .replace(/[\u0000-\u001f\u007f]+/g, " ")
+  return plain(text)
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
-    .replace(/[\\`*_[\]|~#]/g, (letter) => `\\${letter}`);
+    .replace(/[\\`*_[\]|~#]/g, (letter) => `\\${letter}`)
+    .replace(/^(\s*)([-+>])/, "$1\\$2")
+    .replace(/^(\s*\d+)([.)])(?=\s|$)/, "$1\\$2")
+    .replace(/(https?|ftp)(:\/\/)|(www)\./gi, (all) => all.replace(/[:.]/, (letter) => `&#${String(letter.charCodeAt(0))};`));
 }

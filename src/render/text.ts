@@ -1,15 +1,16 @@
-import { basisText } from "../core/basis.js";
-import type { Line, Solution } from "../core/solution.js";
-import { type AnswerTable, checkSolution, lineText, toldAnswers } from "./answers.js";
+import type { Solution } from "../core/solution.js";
 import type { RenderOptions } from "./reading.js";
-import { type WorkedStep, workedSteps } from "./worked-lines.js";
+import type { Block, Section, Steps, Table } from "./section.js";
+import { tell } from "./tell.js";
+import { cellText, stepNotes, stepTitle, typedLines } from "./typed.js";
 
 /**
- * A solution as plain text: what was given, each step with its formula, conversions and numbers, the answers, what was
- * assumed, what to beware of, and the sources. `=` stands before a figure that says all of it, `≈` before a rounded one.
+ * A solution as plain text: what is asked and given, each step with its formula, conversions and numbers, the answers,
+ * what was assumed, what to beware of, and the sources. `=` stands before a figure that says all of it, `≈` before a
+ * rounded one.
  *
  * @param solution - what `.solve` gives
- * @param options - units and digits the reader wants
+ * @param options - units and digits the reader wants, and what of it is shown
  * @throws TypeError if it is given something that is no solution
  * @example
  * ```ts
@@ -18,59 +19,45 @@ import { type WorkedStep, workedSteps } from "./worked-lines.js";
  * ```
  */
 export function text(solution: Solution, options: RenderOptions = {}): string {
-  checkSolution(solution);
-  return `${section(solution, options).join("\n")}\n`;
+  return `${sectionLines(tell(solution, options)).join("\n")}\n`;
 }
 
-function section(solution: Solution, options: RenderOptions): readonly string[] {
-  const { rows, tables } = toldAnswers(solution, options);
-  const isWorked = solution.steps.length > 0;
-  const blocks = [
-    [solution.title, "=".repeat(solution.title.length)],
-    titled("Given", lineRows(solution.given, options)),
-    titled("Constants", lineRows(solution.constants, options)),
-    titled("Worked", workedSteps(solution, options).flatMap(stepLines)),
-    titled(isWorked ? "Answers" : "Result", columns(rows.map(({ name, text: told }) => [name, told]))),
-    ...tables.map((one) => titled(one.name, tableLines(one))),
-    titled("Assumed", solution.assumptions.map((line) => `- ${line}`)),
-    titled("Beware", solution.cautions.map((line) => `- ${line}`)),
-    titled("Stands on", solution.bases.map((basis) => `- ${basisText(basis)}`)),
-    ...(options.parts === false ? [] : solution.parts.map((part) => section(part, options))),
-  ];
-  return blocks.filter((block) => block.length > 0).flatMap((block, index) => (index === 0 ? block : ["", ...block]));
+function sectionLines({ title, blocks, parts }: Section): readonly string[] {
+  const name = plain(title);
+  const all = [[name, "=".repeat(name.length)], ...blocks.map(blockLines), ...parts.map(sectionLines)];
+  return all.flatMap((lines, index) => (index === 0 ? lines : ["", ...lines]));
 }
 
-function titled(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [title, ...lines.map((line) => (line === "" ? "" : `  ${line}`))];
+function blockLines(block: Block): readonly string[] {
+  const lines = block.kind === "table" ? tableLines(block) : block.kind === "steps" ? block.steps.flatMap((_, index) => stepLines(block, index)) : listLines(block);
+  return [plain(block.title), ...lines.map((line) => `  ${line}`.trimEnd())];
 }
 
-function lineRows(lines: readonly Line[], options: RenderOptions): readonly string[] {
-  return columns(lines.map((line) => [line.says, line.symbol, lineText(line, options), line.assumed ? "(assumed)" : ""]));
+function listLines({ lines, numbered }: Extract<Block, { readonly kind: "list" }>): readonly string[] {
+  return lines.map((line, index) => `${numbered ? `[${String(index + 1)}]` : "-"} ${plain(line)}`);
 }
 
-function stepLines({ says, left, formula, conversions, numbers, results, governedBy, differs }: WorkedStep, index: number): readonly string[] {
-  const [first = "", ...others] = results;
-  const pad = " ".repeat(left.length);
-  return [
-    `${String(index + 1)}. ${says}`,
-    ...conversions.map((line) => `   ${line}`),
-    `   ${left} = ${formula}`,
-    ...(numbers === "" ? [] : [`   ${pad} = ${numbers}`]),
-    `   ${pad} ${first}`,
-    ...others.map((line) => `   ${line}`),
-    ...(governedBy === undefined ? [] : [`   governed by ${governedBy}`]),
-    ...(differs === undefined ? [] : [`   note: ${differs}`]),
-  ];
+function stepLines(block: Steps, index: number): readonly string[] {
+  const step = block.steps[index];
+  if (step === undefined) return [];
+  const lines = [...typedLines(step, block), ...(block.blank ? [] : stepNotes(step))];
+  return [`${String(index + 1)}. ${plain(stepTitle(step))}`, ...lines.map((line) => `   ${line}`)];
 }
 
-function tableLines({ head, rows }: AnswerTable): readonly string[] {
-  return columns([head, head.map((title) => "-".repeat(title.length)), ...rows]);
+function tableLines({ head, rows, needsHead }: Table): readonly string[] {
+  const body = rows.map((row) => row.map(cellText));
+  return columns(needsHead ? [head, head.map((title) => "-".repeat(title.length)), ...body] : body);
 }
 
 /** Lines up cells in columns. */
 function columns(rows: readonly (readonly string[])[]): readonly string[] {
-  const flat = rows.map((row) => row.map((cell) => cell.replace(/[\u0000-\u001f\u007f]+/g, " ")));
+  const flat = rows.map((row) => row.map(plain));
   const widths: number[] = [];
   for (const row of flat) row.forEach((cell, index) => (widths[index] = Math.max(widths[index] ?? 0, cell.length)));
   return flat.map((row) => row.map((cell, index) => cell.padEnd(widths[index] ?? 0)).join("  ").trimEnd());
+}
+
+/** Text on one line. */
+function plain(text: string): string {
+  return text.replace(/[\u0000-\u001f\u007f\u2028\u2029]+/g, " ");
 }

@@ -19,7 +19,7 @@ function timed(run, rows) {
 }
 
 /** @param {number[]} times */
-const median = (times) => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN;
+const median = (times) => [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN;
 
 /** Rows of a job one by one, the results kept. @param {(row: any) => unknown} one @param {any[]} rows */
 const eachRow = (one, rows) => {
@@ -169,8 +169,8 @@ async function measure(contender, jobName) {
     often(floor);
     often(run);
   }
-  /** @type {number[][]} */
-  const [ratios, times, floors] = [[], [], []];
+  /** @type {{ ratios: number[], times: number[], floors: number[] }} */
+  const { ratios, times, floors } = { ratios: [], times: [], floors: [] };
   for (let round = 0; round < 9; round += 1) {
     const before = often(floor);
     const time = often(run);

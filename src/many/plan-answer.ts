@@ -1,0 +1,121 @@
+import type { Fraction } from "fraction.js";
+import { type Amount, exactArithmetic as arithmetic, isExact, isZero } from "../core/amount.js";
+import { unitScale } from "../core/unit-scale.js";
+import type { UnitCode } from "../core/units.js";
+import { areWithin, type Edge, type Edges, isWithin } from "./edges.js";
+import { ratioNumber } from "./exact-rows.js";
+import { BeyondPlain, nearestDouble, type Operand, type Quotient, type Real, type Whole, wholeParts } from "./operands.js";
+import { type Operations, quotientParts } from "./plan-operations.js";
+import { BeyondRatio, type Ratio, ratioArithmetic, ratioOf } from "./ratio.js";
+import { eachLoose, eachNear } from "./real-kernels.js";
+import { markOutside, quotientWhole, scaleWhole, unitRoundoff } from "./whole-kernels.js";
+
+/** A step as a plan takes it: its limits, and the unit its numbers are wanted in. */
+export interface PlannedStep {
+  readonly name: string;
+  readonly unit: UnitCode;
+  readonly limits: Edges;
+}
+
+/** What an answer does where doubles are not enough. */
+interface AnswerCare {
+  /** The amount of a row worked out exactly, if that can be. */
+  readonly exactAt: (row: number) => Ratio | undefined;
+  /** A row that is given up. */
+  readonly giveUp: (row: number) => void;
+}
+
+/** Plans the limits of a step, and its numbers in the unit wanted. */
+export function planAnswer(operations: Operations, { unit, limits }: PlannedStep, operand: Operand, care: AnswerCare): Float64Array {
+  const { size, zero } = unitScale(unit);
+  if (operand.kind === "fixed") {
+    if (!areWithin(limits, operand.amount)) throw new BeyondPlain();
+    const number = nearestDouble(arithmetic.divide(arithmetic.subtract(operand.amount, zero), size));
+    return new Float64Array(operations.buffers.rows).fill(number);
+  }
+  for (const edge of limits.edges) planEdge(operations, operand, edge, care);
+  if (limits.whole && !(operand.kind === "whole" && operand.scale.d === 1n)) planWhole(operations, care);
+  const shifted = operations.apply("subtract", operand, { kind: "fixed", amount: zero }) as Exclude<Operand, { readonly kind: "fixed" }>;
+  if (isExact(size) && shifted.kind !== "real") return wholeAnswer(operations, shifted, size);
+  const answer = realAnswer(operations, operations.worked(shifted), size);
+  // A temperature is judged on the whole of its scale.
+  const judged = operations.worked(operand);
+  operations.add((count) => {
+    eachLoose(judged, count, (row) => {
+      const number = numberIn(care.exactAt(row), size, zero);
+      if (number === undefined) care.giveUp(row);
+      else answer[row] = number;
+    });
+  });
+  return answer;
+}
+
+/** The numbers of what is exact: the nearest doubles, as a rule. */
+function wholeAnswer(operations: Operations, operand: Whole | Quotient, size: Fraction): Float64Array {
+  const answer = new Float64Array(operations.buffers.rows);
+  const { above, below } = operations.asQuotient(operand);
+  const [p, r, left] = quotientParts({ kind: "quotient", above, below }, size);
+  const rest = nearestDouble(left);
+  if (operand.kind === "whole" && p === r && rest === 1) return above.values;
+  operations.add((count) => {
+    if (operand.kind === "whole") scaleWhole(answer, above.values, p, r, count);
+    else quotientWhole(answer, above.values, p, below.values, r, count);
+    if (rest !== 1) for (let i = 0; i < count; i += 1) answer[i] = (answer[i] as number) * rest;
+  });
+  return answer;
+}
+
+function realAnswer(operations: Operations, { values, scale }: Whole | Real, size: Amount): Float64Array {
+  const answer = new Float64Array(operations.buffers.rows);
+  const by = nearestDouble(arithmetic.divide(scale, size));
+  operations.add((count) => {
+    for (let i = 0; i < count; i += 1) answer[i] = (values[i] as number) * by + 0;
+  });
+  return answer;
+}
+
+function numberIn(amount: Ratio | undefined, size: Amount, zero: Amount): number | undefined {
+  if (amount === undefined || !isExact(size) || !isExact(zero)) return undefined;
+  try {
+    return ratioNumber(ratioArithmetic.divide(ratioArithmetic.subtract(amount, ratioOf(zero)), ratioOf(size)));
+  } catch (error) {
+    if (error instanceof BeyondRatio) return undefined;
+    throw error;
+  }
+}
+
+/** Plans a step that must be whole where it need not come out so. */
+function planWhole(operations: Operations, { exactAt, giveUp }: AnswerCare): void {
+  operations.add((count) => {
+    for (let row = 0; row < count; row += 1) {
+      const { above, below } = exactAt(row) ?? { above: 1n, below: 2n };
+      if (above % below !== 0n) giveUp(row);
+    }
+  });
+}
+
+/** Plans a limit of a step: rows that break it are given up, for the exact way says what is wrong. */
+function planEdge(operations: Operations, operand: Whole | Quotient | Real, edge: Edge, { exactAt, giveUp }: AnswerCare): void {
+  const { low, met, amount } = edge;
+  const worked = operations.worked(operand);
+  const at = arithmetic.divide(amount, worked.scale);
+  if (worked.kind === "whole" && isExact(at)) {
+    const nearest = low ? (met ? at.ceil() : at.floor().add(1)) : met ? at.floor() : at.ceil().sub(1);
+    const [least, most] = low ? [Number(nearest.s * nearest.n), Infinity] : [-Infinity, Number(nearest.s * nearest.n)];
+    operations.add((count) => {
+      markOutside(operations.marks, worked.values, least, most, count);
+    });
+    return;
+  }
+  const near = isZero(at) ? 0 : nearestDouble(at);
+  const parts = isExact(at) ? wholeParts(at.abs()) : undefined;
+  const reach = parts?.[1] === 1 ? 0 : Math.abs(near) * 4 * unitRoundoff;
+  const doubtful = (row: number): void => {
+    const ratio = exactAt(row);
+    if (ratio === undefined || !isExact(amount) || !isWithin(edge, ratioArithmetic.compare(ratio, ratioOf(amount)))) giveUp(row);
+  };
+  const [least, most] = low ? [near + reach, Infinity] : [-Infinity, near - reach];
+  operations.add((count) => {
+    eachNear(worked, least, most, met && reach === 0, count, doubtful);
+  });
+}
