@@ -107,25 +107,24 @@ function strengthOf(formula: Formula): number {
  * Writes a tree as the text that reads back into it, with no more brackets than it needs.
  *
  * @param formula - the tree
- * @param leaf - how a name is written; by itself unless told otherwise
+ * @param leaf - how a name is written, and whether it is raised to a power; by itself unless told otherwise
  * @example
  * ```ts
  * formulaText(parseFormula("(area*depth) / (1-share)")); // "area * depth / (1 - share)"
  * ```
  */
-export function formulaText(formula: Formula, leaf: (name: string) => string = (name) => name): string {
+export function formulaText(formula: Formula, leaf: (name: string, raised: boolean) => string = (name) => name): string {
   const write = (part: Formula, place = 0): string => {
+    if (part.kind === "name") return leaf(part.name, place === 5);
     const text = bare(part);
     return strengthOf(part) < place ? `(${text})` : text;
   };
-  const bare = (part: Formula): string => {
+  const bare = (part: Exclude<Formula, { readonly kind: "name" }>): string => {
     switch (part.kind) {
       case "number":
         return part.digits;
       case "pi":
         return "pi";
-      case "name":
-        return leaf(part.name);
       case "negate":
         return `-${write(part.of, strength.negate)}`;
       case "sum":

@@ -252,10 +252,11 @@ function onlyInSine(formula: Formula, name: string): boolean {
 
 /** A formula with figures in the place of its names: `100 ft2 * 0.183 * 0.0625 ft`. */
 export function figuresText({ step, operands }: Working): string {
-  return formulaText(step.formula, (name) => {
+  return formulaText(step.formula, (name, raised) => {
     const figure = operands.get(name);
     if (figure === undefined) return name;
-    const text = figure.unit === "" || figure.unit === "rad" ? figure.number : `${figure.number} ${figure.unit}`;
-    return figure.number.startsWith("-") ? `(${text})` : text;
+    const bare = figure.unit === "" || figure.unit === "rad";
+    const text = bare ? figure.number : `${figure.number} ${figure.unit}`;
+    return figure.number.startsWith("-") || (raised && !bare) ? `(${text})` : text;
   });
 }

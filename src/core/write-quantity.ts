@@ -72,7 +72,8 @@ function tapeText(length: Quantity, withFeet: boolean, parts: bigint): Written {
   const rest = marks - feet * 12n * parts;
   const [whole, over] = [rest / parts, rest % parts];
   const fraction = over === 0n ? "" : lowestFraction(over, parts);
-  const inchText = fraction === "" ? whole.toString() : whole === 0n ? fraction : `${whole.toString()}-${fraction}`;
+  // After feet a nought stands before a fraction, as a mason writes it: 1 ft 0-5/8 in.
+  const inchText = fraction === "" ? whole.toString() : whole === 0n && feet === 0n ? fraction : `${whole.toString()}-${fraction}`;
   const minus = sign(steps) < 0 ? "-" : "";
   const isExactly = isExact(inches) && arithmetic.compare(arithmetic.multiply(inches, exact(parts)), steps) === 0;
   if (feet === 0n) return { text: `${minus}${inchText} in`, number: `${minus}${inchText}`, unit: "in", exact: isExactly };

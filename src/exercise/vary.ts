@@ -4,7 +4,8 @@ import type { DimensionName } from "../core/dimensions.js";
 import { nearest, type Problem, problem } from "../core/problems.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { readQuantity } from "../core/read-quantity.js";
-import { brokenLimit, type Limited, limitsOf, spaced } from "../core/read-entries.js";
+import { limitTexts } from "../core/limit-texts.js";
+import { brokenLimit, limitsOf } from "../core/read-entries.js";
 import { writeQuantity } from "../core/write-quantity.js";
 
 /** How an input is drawn: a value, one of a list, or any from one value to another a step apart. */
@@ -30,7 +31,7 @@ export function wishedValues(name: string, row: GivenDefinition, vary: Vary, pro
     return value !== undefined && brokenLimit(limits, amountOf(value)) === undefined;
   });
   if (within.length === 0 && problems.length === before) {
-    problems.push(problem({ code: "refused", path, says: row.says, given: "", wanted: `nothing is left to draw: it must be ${limitTexts(row)}` }));
+    problems.push(problem({ code: "refused", path, says: row.says, given: "", wanted: `nothing is left to draw: it must be ${limitTexts(row).join(" and ")}` }));
   }
   return within.map((text) => (typeof text === "object" ? writtenLike(text) : text));
 }
@@ -59,10 +60,4 @@ export function unknownNames(vary: Readonly<Record<string, Vary>>, names: readon
     const near = nearest(name, names);
     return problem({ code: "unknown", path: ["vary", name], given: "", wanted: near === undefined ? `there are ${names.join(", ")}` : `did you mean ${near}?` });
   });
-}
-
-/** The limits of an input in words. */
-function limitTexts(row: Limited): string {
-  const limits = (["above", "atLeast", "below", "atMost"] as const).flatMap((key) => (row[key] === undefined ? [] : [`${spaced(key)} ${String(row[key])}`]));
-  return [...limits, ...(row.whole === true ? ["a whole number"] : [])].join(" and ");
 }

@@ -3,6 +3,7 @@ import { basisText } from "../core/basis.js";
 import { type AnyCallable, spaced } from "../core/calculation.js";
 import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
 import type { DimensionName } from "../core/dimensions.js";
+import { limitTexts } from "../core/limit-texts.js";
 import { fieldsOf, type Limited } from "../core/read-entries.js";
 import { unitsOf, unitSymbol } from "../core/units.js";
 import { fieldRow } from "./fields.js";
@@ -67,9 +68,8 @@ function unitsText(is: DimensionName, shown: readonly string[]): readonly string
 }
 
 function limitsText(row: Limited): readonly string[] {
-  const words = { above: "above", atLeast: "at least", below: "below", atMost: "at most" } as const;
-  const told = (Object.keys(words) as (keyof typeof words)[]).flatMap((key) => (row[key] === undefined ? [] : [`${words[key]} ${String(row[key])}`]));
-  return [...(row.whole === true ? ["a whole number"] : []), ...(told.length === 0 ? [] : [told.join(" and ")])];
+  const told = limitTexts(row);
+  return told.length === 0 ? [] : [told.join(" and ")];
 }
 
 /** A text with its unit, `{ value, unit }`; a number too for a ratio or a count. */

@@ -10,7 +10,7 @@ describe("on the tape", () => {
     ["66.375 in", { as: "feetInches" }, "5 ft 6-3/8 in", true],
     ["66.375 in", { as: "tape" }, "66-3/8 in", true],
     ["60 in", { as: "feetInches" }, "5 ft", true],
-    ["60.5 in", { as: "feetInches" }, "5 ft 1/2 in", true],
+    ["60.5 in", { as: "feetInches" }, "5 ft 0-1/2 in", true],
     ["-66.375 in", { as: "feetInches" }, "-5 ft 6-3/8 in", true],
     ["3/8 in", { as: "feetInches" }, "3/8 in", true],
     ["-3/8 in", { as: "tape" }, "-3/8 in", true],

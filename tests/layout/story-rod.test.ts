@@ -62,7 +62,7 @@ describe("storyRodText", () => {
       ["course", "foot", "top"],
       ["4", "1 ft 9 in", "2 ft 1-5/8 in", "cut"],
       ["3", "1 ft 1 in", "1 ft 8-5/8 in"],
-      ["2", "5 in", "1 ft 5/8 in"],
+      ["2", "5 in", "1 ft 0-5/8 in"],
       ["1", "0 in", "4-5/8 in", "cut"],
     ]);
     // In columns that end together.
