@@ -6,20 +6,20 @@
  */
 import type { AnyCallable } from "./core/calculation.js";
 import {
-  boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder,
+  boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder, studMark,
 } from "./boards/index.js";
 import {
   allowableStrength, allowableWindPressure, boardEdgesOnStuds, boardModules, boardScrews, boardScrewsEdgeField,
   claddingPressure, cornerZoneWidth, deliveredThickness, elevationFactorCustomary, elevationFactorSi, exposureB,
   exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver, pullOverSince2022,
-  pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel, spacingForPressure,
-  spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710, velocityPressure716, wallPressure,
-  wallPressureCoefficient, windVelocityPressure,
+  pullOverTo2016, rakingScrews, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel,
+  spacingForPressure, spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710,
+  velocityPressure716, wallPressure, wallPressureCoefficient, windVelocityPressure,
 } from "./fasteners/index.js";
 import {
-  coatingOrder, coatingPacks, coatingVolume, dryFilm, filmAllowance, filmFromUsage, filmMean, filmReadingCheck,
-  filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare, spreadingRate, wetFilm,
-  wetFilmBracket,
+  cleanerOrder, coatingOrder, coatingPacks, coatingVolume, cureTests, dryFilm, filmAllowance, filmFromUsage, filmMean,
+  filmReadingCheck, filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare,
+  spreadingRate, wetFilm, wetFilmBracket,
 } from "./film/index.js";
 import {
   backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, jointDrift, mixedFace, mortarJointLength,
@@ -27,21 +27,22 @@ import {
   repointingLayers, roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
 } from "./joints/index.js";
 import {
-  baseMove, bondPattern, bondShift, cornerUnits, coursing, cutInRun, errorPerJoint, halfUnit, headsAndSills,
-  jointBedToBed, jointForCut, jointInOpening, jointUnitToUnit, ledgerHeight, ledgerLine, ledgerScrews, lotsByElevation,
-  lotsForArea, runOfUnits, stoneBelow, tapeMark, unitsForFace,
+  baseMove, bondPattern, bondShift, cornerLead, cornerUnits, coursing, cutInRun, cutUnits, errorPerJoint, halfUnit,
+  headsAndSills, jointBedToBed, jointForCut, jointInOpening, jointUnitToUnit, leadGap, ledgerHeight, ledgerLine,
+  ledgerScrews, lotsByElevation, lotsForArea, runOfUnits, stoneBelow, tapeMark, unitsForFace,
 } from "./layout/index.js";
 import {
   adhesionStress, adhesionTest, allowedDeflection, assemblyWeight, baseClearances, contactCoverage, contactShare,
-  flatness, framingDeflection, layerWeight, loadOfWeight, thicknessAtWeight, veneerLimits, weightOnStud, wetWeight,
+  deckStock, flatness, framingDeflection, layerWeight, loadOfWeight, sampleShare, thicknessAtWeight, veneerLimits,
+  weightOnStud, wetWeight,
 } from "./limits/index.js";
 import {
   barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps,
 } from "./membrane/index.js";
 import {
-  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill, levellingCoat,
-  mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix, spreadAhead,
-  squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
+  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bedMortarRange, bulkingByVoids, hollowFill,
+  levellingCoat, mayAddWater, mayMoveUnit, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart,
+  siteMix, spreadAhead, squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
 } from "./mortar/index.js";
 import {
   jointByMultiple, jointForMovement, masonrySpacing, moistureMovement, movementJointCheck, movementLayout,
@@ -62,10 +63,10 @@ import {
   shareOfPrice, soffitFace, spareUnits, stoneFace, takeOff, unitsByElevation, unitsPlaced, wallCornerCover,
 } from "./takeoff/index.js";
 import {
-  ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, equivalentAge,
-  exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday, lifeAtTemperature,
-  liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, recoatWindow, strengthAtAge, strengthShare,
-  timeByAgeFactor, timeToAge, workWindows,
+  ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, efflorescence,
+  equivalentAge, exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday,
+  lifeAtTemperature, liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, readingTimes, recoatWindow,
+  shelfLife, strengthAtAge, strengthShare, timeByAgeFactor, timeToAge, workWindows,
 } from "./timing/index.js";
 import {
   coatingWeather, dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature,
@@ -76,35 +77,36 @@ import {
 /** Everything that can be called, by topic. */
 export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<AnyCallable[]>([
   // boards
-  boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder,
+  boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder, studMark,
   // fasteners
   allowableStrength, allowableWindPressure, boardEdgesOnStuds, boardModules, boardScrews, boardScrewsEdgeField,
   claddingPressure, cornerZoneWidth, deliveredThickness, elevationFactorCustomary, elevationFactorSi, exposureB,
   exposureC, exposureD, groundElevationFactor, pullOut, pullOutSince2022, pullOutTo2016, pullOver, pullOverSince2022,
-  pullOverTo2016, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel, spacingForPressure,
-  spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710, velocityPressure716, wallPressure,
-  wallPressureCoefficient, windVelocityPressure,
+  pullOverTo2016, rakingScrews, screwDiameter, screwLength, screwOrder, screwShear, screwShearInSteel,
+  spacingForPressure, spacingFromPressure, steelThickness, velocityPressure705, velocityPressure710,
+  velocityPressure716, wallPressure, wallPressureCoefficient, windVelocityPressure,
   // film
-  coatingOrder, coatingPacks, coatingVolume, dryFilm, filmAllowance, filmFromUsage, filmMean, filmReadingCheck,
-  filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare, spreadingRate, wetFilm,
-  wetFilmBracket,
+  cleanerOrder, coatingOrder, coatingPacks, coatingVolume, cureTests, dryFilm, filmAllowance, filmFromUsage, filmMean,
+  filmReadingCheck, filmReadingPlan, filmSpreadingRate, packCover, readingAreas, readingAreasPa2, shortShare,
+  spreadingRate, wetFilm, wetFilmBracket,
   // joints
   backerRodSize, concaveLoss, coursedFace, faceShare, jointByLength, jointDrift, mixedFace, mortarJointLength,
   pointingDepth, pointingFills, pointingMortar, pointingOrder, pointingRound, rakedLoss, repointingDepth,
   repointingLayers, roundLength, sealantOrder, spacerCount, tooledJoint, toolingLoss, vLoss, weatheredLoss,
   // layout
-  baseMove, bondPattern, bondShift, cornerUnits, coursing, cutInRun, errorPerJoint, halfUnit, headsAndSills,
-  jointBedToBed, jointForCut, jointInOpening, jointUnitToUnit, ledgerHeight, ledgerLine, ledgerScrews, lotsByElevation,
-  lotsForArea, runOfUnits, stoneBelow, tapeMark, unitsForFace,
+  baseMove, bondPattern, bondShift, cornerLead, cornerUnits, coursing, cutInRun, cutUnits, errorPerJoint, halfUnit,
+  headsAndSills, jointBedToBed, jointForCut, jointInOpening, jointUnitToUnit, leadGap, ledgerHeight, ledgerLine,
+  ledgerScrews, lotsByElevation, lotsForArea, runOfUnits, stoneBelow, tapeMark, unitsForFace,
   // limits
   adhesionStress, adhesionTest, allowedDeflection, assemblyWeight, baseClearances, contactCoverage, contactShare,
-  flatness, framingDeflection, layerWeight, loadOfWeight, thicknessAtWeight, veneerLimits, weightOnStud, wetWeight,
+  deckStock, flatness, framingDeflection, layerWeight, loadOfWeight, sampleShare, thicknessAtWeight, veneerLimits,
+  weightOnStud, wetWeight,
   // membrane
   barrierArea, barrierOrder, detailBand, netBarrier, returnStrip, sheetLaps,
   // mortar
-  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bulkingByVoids, hollowFill, levellingCoat,
-  mayAddWater, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart, siteMix, spreadAhead,
-  squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
+  absoluteVolume, bagYield, batchSize, batchVolume, bedContact, bedMortar, bedMortarRange, bulkingByVoids, hollowFill,
+  levellingCoat, mayAddWater, mayMoveUnit, mixByParts, mixingWater, mixYield, notchedBed, partVolume, sandPart,
+  siteMix, spreadAhead, squareNotchBed, uNotchBed, vNotchBed, waterFromRatio, waterLeft,
   // movement
   jointByMultiple, jointForMovement, masonrySpacing, moistureMovement, movementJointCheck, movementLayout,
   movementSpacing, panelSpacing, spacingForWidth, thermalMovement, thermalMovementByMaterial, unrestrainedStrain,
@@ -120,10 +122,10 @@ export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<A
   faceLoss, fastenersByArea, hoistTrips, labourHours, lathSheets, linePrice, overrunLength, returnCornerCover,
   shareOfPrice, soffitFace, spareUnits, stoneFace, takeOff, unitsByElevation, unitsPlaced, wallCornerCover,
   // timing
-  ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, equivalentAge,
-  exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday, lifeAtTemperature,
-  liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, recoatWindow, strengthAtAge, strengthShare,
-  timeByAgeFactor, timeToAge, workWindows,
+  ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, efflorescence,
+  equivalentAge, exposureLeft, exposureShare, hyperbolicStrength, intervalAge, intervalMaturity, lastUnitToday,
+  lifeAtTemperature, liftByLedger, liftHeight, maturity, meanOfTwo, mixClock, mixTimes, readingTimes, recoatWindow,
+  shelfLife, strengthAtAge, strengthShare, timeByAgeFactor, timeToAge, workWindows,
   // weather
   coatingWeather, dewPoint, evaporation, evaporationMenzel, evaporationUnoSi, evaporationUnoUs, freshMortarTemperature,
   frostPoint, masonryWeather, mixTemperature, saturationPressure, standardPressure, surfaceMargin, surfaceOverDewPoint,

@@ -1,13 +1,14 @@
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { nested } from "../schema/nested.js";
 import { type BoardLayout, boardLayout } from "./board-layout.js";
 import { type CloseJoint, closeJointsOf } from "./close-joints.js";
-import { exactLength, nought, shownLike } from "./exact-length.js";
+import { exactLength, nought, type Shown, shownLike } from "./exact-length.js";
 import { layersInput, type ReadLayers, type ReadLayout } from "./layout-input.js";
 import { layoutTroubles } from "./layout-geometry.js";
-import { refusal, refuseAll } from "./refuse-all.js";
+import { sharedScrewsOf } from "./shared-screws.js";
 
 /** Boards laid out in layers. */
 export interface BoardLayers {
@@ -19,11 +20,15 @@ export interface BoardLayers {
   readonly closeLength: Quantity<"length">;
   /** Those that lie right over a joint of the layer behind. */
   readonly jointsOverJoints: Quantity<"length">;
+  /** Lines of screws that lie over a line of the layer behind; where neighbouring layers have their screws counted. */
+  readonly screwLinesShared?: Quantity<"count">;
+  /** Screws nearer than the least offset to one of the layer behind, or right over one where no offset is given. */
+  readonly screwsTooNear?: Quantity<"count">;
 }
 
 /**
  * Lays boards out in layers on the same studs, and finds the joints of a layer that lie too near to those of the layer
- * behind.
+ * behind, and its screws that would meet those of that layer.
  *
  * @example
  * ```ts
@@ -50,7 +55,7 @@ export const boardLayers = /* @__PURE__ */ composed({
 
 const mostLayers = 4;
 
-function layOut({ layers, leastOffset, ...wall }: ReadLayers, work: Work): BoardLayers {
+function layOut({ layers, leastOffset, leastScrewOffset, ...wall }: ReadLayers, work: Work): BoardLayers {
   const jobs = layers.map((layer) => ({ ...wall, ...layer }));
   const number = layers.length === 0 || layers.length > mostLayers ? [refusal(["layers"], `${String(layers.length)} layers`, `give 1 to ${String(mostLayers)} layers`)] : [];
   refuseAll([...number, ...troublesOf(jobs)], work);
@@ -61,7 +66,20 @@ function layOut({ layers, leastOffset, ...wall }: ReadLayers, work: Work): Board
   const over = total(close.filter(({ offset }) => exactLength(offset).equals(nought)));
   const closeLength = total(close);
   if (close.length > 0) work.caution(`${closeLength.toString()} of joints lie nearer than ${leastOffset.toString()} to a joint of the layer behind: begin the layer elsewhere (start), or turn it.`);
-  return { layers: layouts, closeJoints: close, closeLength, jointsOverJoints: over };
+  return { layers: layouts, closeJoints: close, closeLength, jointsOverJoints: over, ...screwsOverScrews(layouts, leastScrewOffset, show, work) };
+}
+
+/** What the screws of neighbouring layers share, where both have their screws counted. */
+function screwsOverScrews(layouts: readonly BoardLayout[], least: Quantity<"length"> | undefined, show: Shown, work: Work): Pick<BoardLayers, "screwLinesShared" | "screwsTooNear"> {
+  const pairs = layouts.flatMap((layout, index) => {
+    const behind = layouts[index - 1];
+    return behind?.screws === undefined || layout.screws === undefined ? [] : [sharedScrewsOf(layout.boards, behind.boards, least === undefined ? undefined : exactLength(least))];
+  });
+  if (pairs.length === 0) return {};
+  const [lines, screws] = [pairs.reduce((total, pair) => total + pair.lines, 0), pairs.reduce((total, pair) => total + pair.screws, 0)];
+  const where = least === undefined ? "right over one of the layer behind" : `nearer than ${least.toString()} to one of the layer behind`;
+  if (screws > 0) work.caution(`${String(screws)} screws, set out as counted, stand ${where}, and ${String(lines)} lines of screws lie over a line of it: shift the screws of the layer along the studs, about half a space, or begin its boards elsewhere.`);
+  return { screwLinesShared: show.count(lines), screwsTooNear: show.count(screws) };
 }
 
 /** What is wrong with the wall is told once, what is wrong with a layer under that layer. */

@@ -94,6 +94,7 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
   const area = show.area(pieces.map(({ piece }) => piece.area).reduce((total, one) => total.add(one)));
   const { placed: boardsByArea } = work.part(boardCount, { area, boardWidth: given.board.width, boardHeight: given.board.length, waste: 0 }).answers;
   tellOf(given, tally, screwed.reduce((total, one) => total + (one?.withoutRoom ?? 0), 0), show, work);
+  if (given.screws !== undefined && face.rakes.length > 0) work.caution(alongRakes);
   const box = { left: nought, bottom: nought, right: face.width, top: face.height };
   return {
     boardsUsed: show.count(boards),
@@ -116,6 +117,9 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
     outline: cornersWithin(box, face.rakes).map((corner) => wallPoint(corner, show)),
   };
 }
+
+const alongRakes =
+  "Raking edges carry screws only where a stud meets them, the last one the edge distance below the edge along the stud and so nearer to it across: set it lower. Where a track runs along the edge, its row of screws comes besides: fasteners.raking-screws counts it, board by board.";
 
 /** What the layout took for granted, and what to beware of. */
 function tellOf(given: ReadLayout, { offStuds, atCorners }: JointTally, withoutRoom: number, show: Shown, work: Work): void {

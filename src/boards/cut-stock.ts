@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { bestCutting } from "./best-cutting.js";
@@ -9,7 +10,6 @@ import { costOf, type CuttingJob, leastCost, roomFor, type StockPiece } from "./
 import { cuttingJobOf } from "./cutting-job.js";
 import { exactLength, shownLike } from "./exact-length.js";
 import { max } from "./face.js";
-import { refusal, refuseAll } from "./refuse-all.js";
 
 /** Pieces of stock that are cut alike. */
 export interface StockCut {

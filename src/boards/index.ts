@@ -13,4 +13,5 @@ export { type CutStock, cutStock, type StockCut, type StockNeeded } from "./cut-
 export { linearOrder } from "./linear-order.js";
 export type { ScrewLine } from "./layout-screws.js";
 export type { BoardJoint, BoardOffcut, LayoutStud, PlacedBoard, WallBox, WallPoint } from "./placed-board.js";
+export { studMark } from "./stud-mark.js";
 export type { StudAt } from "./studs.js";

@@ -3,12 +3,12 @@ import { exact } from "../core/amount.js";
 import type { Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import type { ReadOpeningShape } from "../shapes/opening-shape.js";
 import type { Pattern } from "./courses.js";
 import { exactLength, nought } from "./exact-length.js";
 import { type Box, cornersOf, type Face, shared, spare } from "./face.js";
 import type { ReadLayout } from "./layout-input.js";
-import { refusal, refuseAll } from "./refuse-all.js";
 import { faceOf } from "./wall-face.js";
 
 /** A job in exact lengths, found fit to be laid out. */

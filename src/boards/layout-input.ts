@@ -62,6 +62,7 @@ export const layersInput = /* @__PURE__ */ (() =>
     /** From the studs outward. */
     layers: z.array(z.strictObject(layerFields)),
     leastOffset: quantityField("length", { says: "least distance of a joint from one that runs the same way in the layer behind; commonly a stud spacing", above: 0 }),
+    leastScrewOffset: z.optional(quantityField("length", { says: "least distance of a screw from one of the layer behind, centre to centre; where it is left out, only screws right over one are counted", above: 0 })),
   }))();
 
 /** What the layout of boards in layers is given, as it has been read. */

@@ -114,3 +114,13 @@ export const bloomPractice = {
   kind: "common practice",
   says: "a bloom even over new work is left until the wall has been dry for about a month and brushed off dry; one below a single place, or one that comes back, is a leak until shown otherwise",
 } as const satisfies Basis;
+
+/** How often the weather is read. */
+export const readingFrequency = {
+  kind: "published",
+  publisher: "US Department of Defense",
+  title: "MIL-HDBK-1110 Handbook for Paints and Protective Coatings",
+  edition: "1996, reissued as UFC 3-190-06 in 2004",
+  locator: "7.4.1 and 9.6.6, pages 127 and 170",
+  says: "about every 4 h; UFGS-09971 asks for every hour, and every half hour on a surface above 100 degF",
+} as const satisfies Basis;

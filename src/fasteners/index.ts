@@ -24,6 +24,7 @@ export { pullOut } from "./pull-out.js";
 export { pullOverSince2022 } from "./pull-over-since-2022.js";
 export { pullOverTo2016 } from "./pull-over-to-2016.js";
 export { pullOver } from "./pull-over.js";
+export { rakingScrews } from "./raking-screws.js";
 export { screwDiameter } from "./screw-diameter.js";
 export { screwLength } from "./screw-length.js";
 export { screwOrder } from "./screw-order.js";

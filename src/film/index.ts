@@ -3,9 +3,11 @@
  *
  * @packageDocumentation
  */
+export { cleanerOrder } from "./cleaner-order.js";
 export { coatingOrder } from "./coating-order.js";
 export { coatingPacks } from "./coating-packs.js";
 export { coatingVolume } from "./coating-volume.js";
+export { cureTests } from "./cure-tests.js";
 export { dryFilm } from "./dry-film.js";
 export { filmAllowance } from "./film-allowance.js";
 export { filmFromUsage } from "./film-from-usage.js";

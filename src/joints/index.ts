@@ -8,6 +8,7 @@ export { concaveLoss } from "./concave-loss.js";
 export { coursedFace } from "./coursed-face.js";
 export { faceShare } from "./face-share.js";
 export { jointByLength } from "./joint-by-length.js";
+export { jointDrift } from "./joint-drift.js";
 export { mixedFace } from "./mixed-face.js";
 export { mortarJointLength } from "./mortar-joint-length.js";
 export { pointingDepth } from "./pointing-depth.js";

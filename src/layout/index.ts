@@ -12,6 +12,7 @@ export { cornerLead } from "./corner-lead.js";
 export { cornerUnits } from "./corner-units.js";
 export { type Coursing, coursing } from "./coursing.js";
 export { cutInRun } from "./cut-in-run.js";
+export { cutUnits } from "./cut-units.js";
 export { errorPerJoint } from "./error-per-joint.js";
 export { halfUnit } from "./half-unit.js";
 export { type HeadsAndSills, headsAndSills, type OpeningLevel } from "./heads-and-sills.js";

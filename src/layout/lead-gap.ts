@@ -27,8 +27,7 @@ export const leadGap = /* @__PURE__ */ calculation({
     gap: { is: "length", unit: ["in", "mm"], symbol: "g", says: "from lead to lead, a joint at each end of it", formula: "wallLength - leftLength - rightLength", basis: geometry, above: 0 },
     units: { is: "count", symbol: "n", says: "units that fill it, before rounding", formula: "(gap - joint) / (unitLength + joint)", basis: geometry, atLeast: 0 },
     whole: { is: "count", symbol: "n_w", says: "whole units in it", formula: "floor(units)", basis: arithmetic },
-    over: { is: "length", unit: ["in", "mm"], symbol: "o", says: "what whole units and their joints leave over; nought where the field closes", formula: "gap - joint - whole * (unitLength + joint)", basis: geometry },
-    cut: { is: "length", unit: ["in", "mm"], symbol: "k", says: "piece that would fill what is left, with its joint; not above nought where it is less than a joint", formula: "over - joint", basis: geometry },
+    over: { is: "length", unit: ["in", "mm"], symbol: "o", says: "what whole units and their joints leave over, for a cut piece and its joint; nought where the field closes", formula: "gap - joint - whole * (unitLength + joint)", basis: geometry },
   },
   cautions: ["Each course of racked leads has its own gap, wider by both steps than the one below it. A cut under half a unit is a sliver: see layout.bond-pattern for joints that close without one."],
 });

@@ -26,6 +26,7 @@ export { type MaturedInterval, type Maturity, maturity } from "./maturity.js";
 export { meanOfTwo } from "./mean-of-two.js";
 export { type MixClock, mixClock } from "./mix-clock.js";
 export { mixTimes } from "./mix-times.js";
+export { readingTimes } from "./reading-times.js";
 export { type RecoatWindow, recoatWindow } from "./recoat-window.js";
 export type { RecoatRow } from "./recoat-window-input.js";
 export { type ShelfLife, shelfLife } from "./shelf-life.js";

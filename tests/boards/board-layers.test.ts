@@ -45,6 +45,46 @@ describe("boardLayers", () => {
     expect(stretches(layered([upright, { ...upright, start: { across: "16 in", up: "0 in" } }, upright], { leastOffset: "16 in" }))).toEqual([]);
   });
 
+  describe("screws over screws", () => {
+    const screwed = { ...upright, screws: { spacing: "8 in" } } as const;
+    const shared = (layers: Input["layers"], more: Partial<Input> = {}): readonly (string | undefined)[] => {
+      const found = boardLayers(layered(layers, more));
+      return [found.screwLinesShared?.toString(), found.screwsTooNear?.toString()];
+    };
+
+    it("are all of them in two equal layers", () => {
+      // Three boards, four lines each, ceil(95.25 / 8) + 1 = 13 screws a line.
+      expect(shared([screwed, screwed])).toEqual(["12", "156"]);
+      expect(boardLayers.solve(layered([screwed, screwed])).cautions.join(" ")).toMatch(/156 screws.*right over.*12 lines/);
+    });
+
+    it("are those on studs that both layers meet alike, and the near ones within a distance that is given", () => {
+      // Layer 1 has lines at 3/8, 16, 32, 47-5/8 | 48-3/8, 64, 80, 95-5/8 | 96-3/8, 112, 128, 143-5/8. Layer 2, begun at 16 in:
+      // 3/8, 15-5/8 | 16-3/8, 32, 48, 63-5/8 | 64-3/8, 80, 96, 111-5/8 | 112-3/8, 128, 143-5/8. The same: 3/8, 32, 80, 128,
+      // 143-5/8, of 13 screws each. The other eight lie 3/8 in beside one.
+      const begun = { ...screwed, start: { across: "16 in", up: "0 in" } } as const;
+      expect(shared([screwed, begun])).toEqual(["5", "65"]);
+      expect(shared([screwed, begun], { leastScrewOffset: "3/8 in" })).toEqual(["5", "65"]);
+      expect(shared([screwed, begun], { leastScrewOffset: "1/2 in" })).toEqual(["5", "169"]);
+    });
+
+    it("are few on the same studs where the screws stand at other heights", () => {
+      // Flat boards over upright ones: lines of 48 in in two courses, six spaces of 7-7/8 in, against twelve of 7-15/16 in.
+      // On the ten lines that are the same (not 48 in), the screw 3/8 in from the foot and the one 3/8 in from the head meet,
+      // one in each course; the rest do not: (48 + 7-7/8 k) / 7-15/16 is whole for k = 6 alone.
+      expect(shared([screwed, { ...flat, screws: { spacing: "8 in" } }])).toEqual(["20", "20"]);
+      // Begun 4 in up in steps of 8 in: 3/8 + 7-15/16 m = 4 + 8 k asks in sixteenths for 127 m - 128 k = 58, which no m from 0 to
+      // 12 gives.
+      expect(shared([screwed, { ...screwed, screws: { spacing: "8 in", edgeDistance: "4 in" } }])[1]).toBe("0");
+    });
+
+    it("are told only where neighbouring layers have their screws counted", () => {
+      expect(shared([screwed, upright])).toEqual([undefined, undefined]);
+      expect(shared([screwed, upright, screwed])).toEqual([undefined, undefined]);
+      expect(boardLayers(layered([upright, upright]))).not.toHaveProperty("screwLinesShared");
+    });
+  });
+
   it("lays each layer out as it is laid out alone", () => {
     const [first, second] = [{ ...upright, screws: { spacing: "8 in" } }, { ...flat, stagger: "48 in" }];
     const input = layered([first, second], { openings: [{ shape: { kind: "rectangle", width: "3 ft", height: "3 ft" }, left: "40 in", bottom: "30 in" }] });

@@ -160,6 +160,15 @@ describe("boardLayout under raking edges", () => {
     expect(layout.boards.map(({ leftOnStud, rightOnStud }) => [leftOnStud, rightOnStud])).toEqual([[true, true], [true, true]]);
   });
 
+  it("says that no row of screws is counted along a raking edge, and says nothing of it where there is none", () => {
+    const screws = { screws: { spacing: "8 in" } } as const;
+    const told = (input: Input): boolean => boardLayout.solve(input).cautions.some((text) => text.includes("fasteners.raking-screws"));
+    const gable = { kind: "gable", width: "8 ft", height: "4 ft" } as const;
+    expect(told({ ...wall("1 ft", "1 ft", screws), wall: gable })).toBe(true);
+    expect(told({ ...wall("1 ft", "1 ft"), wall: gable })).toBe(false);
+    expect(told(wall("10 ft", "6 ft", screws))).toBe(false);
+  });
+
   it("closes the areas of a trapezoid and of the textbook's gable end (Pearson, Ex. 13-17)", () => {
     // 12 ft x (4 + 8) / 2 ft
     const shed = boardLayout({ ...wall("1 ft", "1 ft"), wall: { kind: "trapezoid", width: "12 ft", leftHeight: "4 ft", rightHeight: "8 ft" } });

@@ -34,16 +34,16 @@ describe("leadGap", () => {
     expect([gap, units, whole, over].map(String)).toEqual(["36.375 in", "3", "3", "0 in"]);
   });
 
-  it("tells the piece that is left, a sliver too", () => {
-    // 38-3/8 in: three units as above and 2 in over, of which 3/8 in is a joint: a piece of 1-5/8 in.
+  it("tells what is left over for a cut piece and its joint", () => {
+    // 38-3/8 in: three units as above and 2 in over: a sliver of 1-5/8 in and a joint.
     const sliver = leadGap({ ...brick, wallLength: "102-3/8 in", leftLength: "40 in", rightLength: "24 in" });
-    expect([sliver.whole, sliver.over, sliver.cut].map(String)).toEqual(["3", "2 in", "1.625 in"]);
+    expect([sliver.whole, sliver.over].map(String)).toEqual(["3", "2 in"]);
   });
 
   it("grows by both steps from one course to the next", () => {
     const gapOver = (course: number): number => {
-      const [left, right] = [52 - 6 * course, 46 - 6 * course].map((length) => `${String(length)} in` as const);
-      return leadGap({ ...brick, wallLength: "150 in", leftLength: left ?? "0 in", rightLength: right ?? "0 in" }).gap.toNumber("in");
+      const [leftLength, rightLength] = [{ value: 52 - 6 * course, unit: "in" }, { value: 46 - 6 * course, unit: "in" }] as const;
+      return leadGap({ ...brick, wallLength: "150 in", leftLength, rightLength }).gap.toNumber("in");
     };
     expect([0, 1, 2].map(gapOver)).toEqual([52, 64, 76]);
   });

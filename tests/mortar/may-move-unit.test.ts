@@ -5,15 +5,15 @@ import { faults } from "../support/faults.js";
 
 describe("mayMoveUnit", () => {
   it("is yes up to the adjust time, with what is left of it", () => {
-    const found = mayMoveUnit({ sinceSet: "9.5 min", adjustTime: "10 min", bed: "soft" });
+    const found = mayMoveUnit({ sinceSet: "9.5 min", adjustTime: "10 min", bedState: "soft" });
     expect([found.mayMove, found.left?.toString()]).toEqual([true, "0.5 min"]);
     // 90 s of a quarter of an hour: 13-1/2 min
-    expect(mayMoveUnit({ sinceSet: "90 s", adjustTime: "15 min", bed: "soft" }).left?.toString()).toBe("13.5 min");
+    expect(mayMoveUnit({ sinceSet: "90 s", adjustTime: "15 min", bedState: "soft" }).left?.toString()).toBe("13.5 min");
   });
 
   it("is no from the adjust time on, and nothing is left of it", () => {
     for (const sinceSet of ["10 min", "1 h"] as const) {
-      const found = mayMoveUnit({ sinceSet, adjustTime: "10 min", bed: "soft" });
+      const found = mayMoveUnit({ sinceSet, adjustTime: "10 min", bedState: "soft" });
       expect(found.mayMove).toBe(false);
       expect(found).not.toHaveProperty("left");
       expect(found.why).toMatch(/adjust time of 10 min is over.*fresh mortar/);
@@ -21,12 +21,12 @@ describe("mayMoveUnit", () => {
   });
 
   it("is no on a bed that has stiffened, whatever the clock says", () => {
-    const found = mayMoveUnit({ sinceSet: "1 min", adjustTime: "10 min", bed: "stiff" });
+    const found = mayMoveUnit({ sinceSet: "1 min", adjustTime: "10 min", bedState: "stiff" });
     expect([found.mayMove, found.why.includes("stiffened")]).toEqual([false, true]);
   });
 
   it("asks for all of it", () => {
-    expect(faults(mayMoveUnit.try({}))).toEqual(["missing sinceSet", "missing adjustTime", "missing bed"]);
-    expect(faults(mayMoveUnit.try({ sinceSet: "-1 min", adjustTime: "0 min", bed: "soft" }))).toEqual(["tooLow sinceSet", "tooLow adjustTime"]);
+    expect(faults(mayMoveUnit.try({}))).toEqual(["missing sinceSet", "missing adjustTime", "missing bedState"]);
+    expect(faults(mayMoveUnit.try({ sinceSet: "-1 min", adjustTime: "0 min", bedState: "soft" }))).toEqual(["tooLow sinceSet", "tooLow adjustTime"]);
   });
 });

@@ -1,16 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../src/core/index.js";
+import { problem } from "../../src/core/problems.js";
 import { type Clock, clockAfter, clockBefore, clockOn, clockText, dayAfter, readClock, readDate, readTimeOfDay, timeBetween } from "../../src/timing/clock.js";
 
 const place = { path: ["at"], says: "time" };
 const clock = (text: string, zone?: string): Clock => {
   const read = readClock(text, { ...place, zone });
-  if ("wanted" in read) throw new Error(String(read.wanted));
+  if ("wanted" in read) throw new Error(problem(read).wanted);
   return read;
 };
 const wanted = (text: string, zone?: string): string => {
   const read = readClock(text, { ...place, zone });
-  return "wanted" in read ? String(read.wanted) : clockText(read);
+  return "wanted" in read ? problem(read).wanted : clockText(read);
 };
 
 describe("a clock time", () => {
@@ -95,7 +96,7 @@ describe("a time of day on a day", () => {
   // In 2026 the clocks of Chicago go from 02:00 to 03:00 on 8 March, and from 02:00 back to 01:00 on 1 November.
   const on = (day: string, minutes: number, later = 0): string => {
     const found = clockOn(clock(`${day}T12:00`, "America/Chicago"), minutes, { path: ["shift"], says: "beginning" }, later);
-    return "wanted" in found ? `${found.given}: ${found.wanted}` : clockText(found);
+    return "wanted" in found ? `${found.given}: ${problem(found).wanted}` : clockText(found);
   };
 
   it("has the distance from UTC of that day, and of a day after", () => {

@@ -1,5 +1,5 @@
-import type { Work } from "../core/composed.js";
-import type { Trouble } from "../core/problems.js";
+import type { Work } from "./composed.js";
+import type { Trouble } from "./problems.js";
 
 /** A reason for refusing, in words. */
 export function refusal(path: Trouble["path"], given: string, wanted: string): Trouble {
