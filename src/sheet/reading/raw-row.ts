@@ -1,0 +1,40 @@
+import { InputError, type Path, type Problem, problem } from "../../core/problems.js";
+
+/** What a sheet is read from: its text, or texts or bytes one after the other, such as an open file. */
+export type RowSource = string | Uint8Array | AsyncIterable<string | Uint8Array> | Iterable<string | Uint8Array>;
+
+/** A cell as it was read: its text without blanks around, and whether the file has it as a number. */
+export interface RawCell {
+  readonly text: string;
+  readonly isNumber?: boolean;
+}
+
+/** A row as it was read, with its number as a spreadsheet counts; what is wrong with it, where it cannot be read. */
+export interface RawRow {
+  readonly row: number;
+  readonly cells: readonly (RawCell | undefined)[];
+  readonly fault?: Problem;
+}
+
+/** How a file is read. */
+export interface FileOptions {
+  /** What stands between the cells of a CSV; found by the first row unless told. */
+  readonly delimiter?: "," | ";" | "\t";
+  /** The sheet of a workbook by its title; the first unless told. */
+  readonly sheet?: string;
+}
+
+/** More letters than a row of a sheet has; a quote that does not end would make a row of all the rest. */
+export const longestRow = 1_000_000;
+/** More columns than an estimator's sheet has. */
+export const mostColumns = 1_000;
+
+/** A problem of the file or of a place in it. */
+export function trouble(path: Path, given: string, wanted: string): Problem {
+  return problem({ code: "refused", path, given, wanted });
+}
+
+/** Ends the reading where there are problems. */
+export function refuse(...problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new InputError("sheet.read-rows", problems);
+}

@@ -1,0 +1,71 @@
+import { type Problem, shown } from "../../core/problems.js";
+import { type FileOptions, type RawCell, type RawRow, refuse, type RowSource, trouble } from "./raw-row.js";
+import { rawRows } from "./raw-rows.js";
+
+/** One row below the header. */
+export interface SheetRow {
+  /** Its number as a spreadsheet counts: the header is row 1. */
+  readonly row: number;
+  /** What stands in it by the names of the header, without blanks around; a cell that is empty is left out. */
+  readonly cells: Readonly<Record<string, string>>;
+}
+
+/**
+ * Reads the rows of a sheet one after the other, under the names in its first row: a CSV with commas, semicolons or tabs
+ * between cells and quotes as spreadsheets write them, or a workbook (.xlsx). Rows that are empty are passed over. A
+ * CSV may be of any size: no more than a row of it is kept.
+ *
+ * @param source - the text or the bytes, or a stream of them
+ * @param options - what stands between cells; which sheet of a workbook
+ * @returns the rows as an async generator
+ * @throws InputError for what is no sheet, a header with a name that is missing or there twice, more cells than names, a quote that does not end
+ * @example
+ * ```ts
+ * const { value } = await readRows("at,temperature\n2026-06-01T08:00,52 degF\n").next();
+ * value.row; // 2
+ * value.cells; // { at: "2026-06-01T08:00", temperature: "52 degF" }
+ * ```
+ */
+export async function* readRows(source: RowSource, options: FileOptions = {}): AsyncGenerator<SheetRow, void, undefined> {
+  let names: readonly string[] | undefined;
+  for await (const { row, cells, fault } of headedRows(source, options)) {
+    if (fault !== undefined) refuse(fault);
+    if (names === undefined) {
+      names = cells.map((cell) => cell?.text ?? "");
+      continue;
+    }
+    const found = names.flatMap((name, column): [string, string][] => (cells[column] === undefined ? [] : [[name, cells[column].text]]));
+    yield Object.freeze({ row, cells: Object.freeze(Object.fromEntries(found)) });
+  }
+}
+
+/** The header and the rows below it that are not empty; the header's columns have names, each its own. */
+export async function* headedRows(source: RowSource, options: FileOptions): AsyncGenerator<RawRow, void, undefined> {
+  let columns: number | undefined;
+  for await (const raw of rawRows(source, options)) {
+    if (columns === undefined) {
+      // Columns without a name at the end are no columns.
+      const header = raw.cells.slice(0, raw.cells.map((cell) => cell !== undefined).lastIndexOf(true) + 1);
+      refuse(...(raw.fault === undefined ? [] : [raw.fault]), ...headerTroubles(header));
+      columns = header.length;
+      yield { row: raw.row, cells: header };
+      continue;
+    }
+    if (raw.fault === undefined && raw.cells.every((cell) => cell === undefined)) continue;
+    const beyond = raw.cells.slice(columns).find((cell) => cell !== undefined);
+    const fault = beyond === undefined ? undefined : trouble(["rows", raw.row], shown(beyond.text), `it stands beyond the ${String(columns)} columns that have a name; is there a comma within a cell?`);
+    yield raw.fault === undefined && fault !== undefined ? { ...raw, fault } : raw;
+  }
+  if (columns === undefined) refuse(...headerTroubles([]));
+}
+
+function headerTroubles(header: readonly (RawCell | undefined)[]): readonly Problem[] {
+  if (header.length === 0) return [trouble(["rows", 1], "", "the first row has the names of the columns; it is empty")];
+  const seen = new Set<string>();
+  return header.flatMap((cell, index) => {
+    if (cell === undefined) return [trouble(["rows", 1], `column ${String(index + 1)}`, "it has no name")];
+    if (seen.has(cell.text)) return [trouble(["rows", 1], shown(cell.text), "it stands there twice")];
+    seen.add(cell.text);
+    return [];
+  });
+}
