@@ -24,7 +24,7 @@ export const screwShearInSteel = /* @__PURE__ */ calculation({
   constants: {
     tiltingShare: { is: "ratio", symbol: "c_t", value: "4.2", says: "tilting coefficient", basis: s100To2016 },
     bearingShare: { is: "ratio", symbol: "c_b", value: "2.7", says: "bearing coefficient", basis: s100To2016 },
-    tiltingEnds: { is: "ratio", symbol: "r_t", value: "2.5", says: "ratio of plies where tilting ends", basis: s100To2016 },
+    tiltingEnds: { is: "ratio", symbol: "r_t", value: "2.5", says: "where tilting ends", basis: s100To2016 },
   },
   steps: {
     tilting: { is: "force", unit: ["lbf", "N"], symbol: "P_t", formula: "tiltingShare * sqrt(thickness ^ 3 * screwDiameter) * ultimateStress", basis: s100To2016 },

@@ -22,7 +22,7 @@ export const spacingFromPressure = /* @__PURE__ */ calculation({
     allowablePullOut: { is: "force", unit: ["lbf", "N"], symbol: "P_o", says: "allowable pull-out of one screw", above: 0 },
     allowableBoardPullThrough: { is: "force", unit: ["lbf", "N"], symbol: "P_b", says: "allowable pull-through of the board: a test value over its safety factor", above: 0 },
     allowableScrewTension: { is: "force", unit: ["lbf", "N"], symbol: "P_t", says: "allowable tension of one screw", above: 0 },
-    greatestSpacing: { is: "length", unit: ["in", "mm"], symbol: "s_max", says: "greatest spacing by practice or the board's instructions", above: 0, default: "8 in", basis: usualScrewSpacing },
+    greatestSpacing: { is: "length", unit: ["in", "mm"], symbol: "s_max", says: "greatest spacing by practice or instructions", above: 0, default: "8 in", basis: usualScrewSpacing },
   },
   constants: {
     halfInch: { is: "length", unit: ["in", "mm"], symbol: "s_0", value: "1/2 in", says: "step of the spacing", basis: usualScrewSpacing },
@@ -34,11 +34,11 @@ export const spacingFromPressure = /* @__PURE__ */ calculation({
     screwTension: { is: "length", unit: ["in", "mm"], symbol: "s_t", formula: "allowableScrewTension / lineLoad", basis: statics },
     exactSpacing: { is: "length", unit: ["in", "mm"], symbol: "s_e", formula: "min(pullOut, boardPullThrough, screwTension, greatestSpacing)", basis: arithmetic },
     spacing: { is: "length", unit: ["in", "mm"], symbol: "s", formula: "floor(exactSpacing / halfInch) * halfInch", basis: arithmetic, above: 0 },
-    load: { is: "force", unit: ["lbf", "N"], symbol: "P", says: "load on one screw", formula: "lineLoad * spacing", basis: statics },
+    load: { is: "force", unit: ["lbf", "N"], symbol: "P", formula: "lineLoad * spacing", basis: statics },
   },
   cautions: [
     screwStrengthCaution,
-    "A board over three or more studs loads the first stud in from its edge by up to a quarter more.",
+    "The first stud in from a board's edge takes up to a quarter more.",
     "Code tables for gypsum sheathing say 7 in; the tighter holds.",
   ],
 });

@@ -2,6 +2,7 @@ import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum, times } from "../core/quantity-arithmetic.js";
 import { usualLeastCut, usualLedger } from "../data/layout.js";
+import { loadOfWeight } from "../limits/load-of-weight.js";
 import { ageFactorAt } from "../timing/age-factors.js";
 import { timeByAgeFactor } from "../timing/time-by-age-factor.js";
 import { halfUnit } from "./half-unit.js";
@@ -80,7 +81,8 @@ export const ledgerLine = /* @__PURE__ */ composed({
     const leastCut = foot === "level" ? undefined : (given.leastCut ?? leastCutOf(unitHeight, bedJoint, work));
     const leastBelow = leastCut === undefined ? times(bedJoint, 0) : sum([leastCut, bedJoint]);
     const { height, courses, below } = work.part(ledgerHeight, { courseLine, unitHeight, bedJoint, clearance, leastBelow }).answers;
-    const screwed = work.part(ledgerScrews, { wetWeight, uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew });
+    const { load } = work.part(loadOfWeight, { weight: wetWeight }).answers;
+    const screwed = work.part(ledgerScrews, { load, uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew });
     const { lineLoad, spacingByLoad, screwsPerStud, loadPerScrew, screws, ledgerCapacity } = screwed.answers;
     if (compare(uncuredHeight, unitHeight) < 0) work.caution("The height that has not set is less than one course.");
     return {

@@ -21,7 +21,7 @@ export const batchVolume = /* @__PURE__ */ calculation({
   title: "Largest batch that can be placed in time",
   given: {
     life: { is: "time", unit: "min", symbol: "T", says: "life of the mortar from the first water, at the temperature it is used at", above: 0 },
-    slake: { is: "time", unit: "min", symbol: "T_s", says: "from the first water until it may be used", atLeast: 0 },
+    slake: { is: "time", unit: "min", symbol: "T_s", says: "from first water until it may be used", atLeast: 0 },
     carry: { is: "time", unit: "min", symbol: "T_c", says: "time to carry the batch to the wall", atLeast: 0 },
     margin: { is: "time", unit: "min", symbol: "T_m", says: "time to spare, for what holds the crew up", atLeast: 0 },
     placingRate: { is: "areaPerTime", unit: ["ft2/h", "m2/h"], symbol: "R", says: "face set in an hour by all setters this mixer feeds", above: 0 },
@@ -41,6 +41,6 @@ export const batchVolume = /* @__PURE__ */ calculation({
   },
   cautions: [
     "A planning figure: the life on the data sheet and the feel of the mortar go before it. Heat, sun and wind shorten the life; test before the clock.",
-    "Nothing starts the life again: what is past it is thrown away.",
+    "Nothing starts the life again.",
   ],
 });

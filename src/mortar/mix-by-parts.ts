@@ -27,7 +27,7 @@ export const mixByParts = /* @__PURE__ */ calculation({
     bulkingFactor: { is: "ratio", symbol: "f", says: "bulk volume of cement, lime and sand to one volume of mortar", atLeast: 1, atMost: 2 },
     cementDensity: { is: "density", unit: ["lb/ft3", "kg/m3"], symbol: "r_c", says: "bulk density of the cement", above: 0 },
     limeDensity: { is: "density", unit: ["lb/ft3", "kg/m3"], symbol: "r_l", says: "bulk density of the lime", above: 0 },
-    sandDensity: { is: "density", unit: ["lb/ft3", "kg/m3"], symbol: "r_s", says: "mass of dry sand in a volume of damp, loose sand", above: 0 },
+    sandDensity: { is: "density", unit: ["lb/ft3", "kg/m3"], symbol: "r_s", says: "dry mass in a volume of damp, loose sand", above: 0 },
     cementBag: { is: "mass", unit: ["lb", "kg"], symbol: "b_c", says: "cement in a bag", above: 0 },
     limeBag: { is: "mass", unit: ["lb", "kg"], symbol: "b_l", says: "lime in a bag", above: 0 },
   },
@@ -46,7 +46,7 @@ export const mixByParts = /* @__PURE__ */ calculation({
     limeBags: { is: "count", symbol: "n_l", says: "whole bags of lime to order", formula: "ceil(limeMass / limeBag)", basis: arithmetic },
   },
   cautions: [
-    "Measure the sand by the box, not by the shovel: damp sand is looser than dry.",
+    "Measure the sand by the box, not by the shovel.",
     "The bulking factor is in dispute: tests gave 1.10 to 1.15 and 1.24 to 1.27; course notes teach 1.25 to 1.6.",
     "The sand that is hauled is wet and heavier than its dry mass.",
   ],

@@ -7,9 +7,10 @@ import { element, widthOfWords, words } from "./svg.js";
  * where there is none.
  *
  * @param cutWith - the first piece of the board it comes from
+ * @param withScrews - whether its screws are drawn, which words keep clear of
  */
-export function boardLabel(board: PlacedBoard, cutWith: number, sheet: Sheet): string {
-  const room = roomIn(board, sheet);
+export function boardLabel(board: PlacedBoard, cutWith: number, sheet: Sheet, withScrews: boolean): string {
+  const room = roomIn(board, sheet, withScrews ? screwColumns(board, sheet) : []);
   const [width, height] = [room.right - room.left, room.bottom - room.top];
   const middle: Spot = [(room.left + room.right) / 2, (room.top + room.bottom) / 2];
   const number = String(board.number);
@@ -36,8 +37,16 @@ function stacked(lines: readonly string[], [x, y]: Spot, size: number, turned: b
   return element("rect", { x: x - width / 2, y: y - height / 2, width, height, stroke: "none" }) + texts.join("");
 }
 
-/** The largest rectangle of a board that no opening takes; under a raking edge half the box round its middle. */
-function roomIn(board: PlacedBoard, sheet: Sheet): Area {
+/** What the dots of the screws take up, line by line. */
+function screwColumns({ screwLines = [] }: PlacedBoard, sheet: Sheet): readonly Area[] {
+  return screwLines.map(({ across, bottom, spacing, screws }) => {
+    const [x, y] = [sheet.x(across), sheet.y(bottom)];
+    return { left: x - 2, right: x + 2, bottom: y + 2, top: y - sheet.scaled(spacing) * (screws - 1) - 2 };
+  });
+}
+
+/** The largest rectangle of a board that no opening and no line of screws takes; under a raking edge half the box round its middle. */
+function roomIn(board: PlacedBoard, sheet: Sheet, screws: readonly Area[]): Area {
   const whole = areaOf(board, sheet);
   if (board.corners.length !== 4 || board.corners.some((corner) => !atCorner(spotOf(corner, sheet), whole))) {
     const spots = board.corners.map((corner) => spotOf(corner, sheet));
@@ -45,9 +54,9 @@ function roomIn(board: PlacedBoard, sheet: Sheet): Area {
     const [wide, high] = [(whole.right - whole.left) / 4, (whole.bottom - whole.top) / 4];
     return { left: x - wide, right: x + wide, top: y - high, bottom: y + high };
   }
-  const taken = board.cutouts.map((cutout) => areaOf(cutout, sheet));
-  const xs = [...new Set([whole.left, whole.right, ...taken.flatMap(({ left, right }) => [left, right])])].sort((a, b) => a - b);
-  const ys = [...new Set([whole.top, whole.bottom, ...taken.flatMap(({ top, bottom }) => [top, bottom])])].sort((a, b) => a - b);
+  const taken = [...board.cutouts.map((cutout) => areaOf(cutout, sheet)), ...screws];
+  const xs = [...new Set([whole.left, whole.right, ...taken.flatMap(({ left, right }) => [left, right].filter((x) => x > whole.left && x < whole.right))])].sort((a, b) => a - b);
+  const ys = [...new Set([whole.top, whole.bottom, ...taken.flatMap(({ top, bottom }) => [top, bottom].filter((y) => y > whole.top && y < whole.bottom))])].sort((a, b) => a - b);
   const size = ({ left, right, top, bottom }: Area): number => (right - left) * (bottom - top);
   const free = (area: Area): boolean => taken.every((one) => one.left >= area.right || one.right <= area.left || one.top >= area.bottom || one.bottom <= area.top);
   const areas = xs.flatMap((left) => xs.flatMap((right) => (right <= left ? [] : ys.flatMap((top) => ys.flatMap((bottom) => (bottom <= top ? [] : [{ left, right, top, bottom }]))))));

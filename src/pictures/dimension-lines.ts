@@ -14,7 +14,7 @@ const least = size + 1;
 /** How much room a chain needs beside the line: for words that are turned, their length. */
 export function chainRoom(stops: readonly Stop[]): number {
   const turned = stretches(stops).filter(({ text, from, to }) => !lies(text, from, to)).map(({ text }) => widthOfWords(text, size));
-  return Math.max(14, ...turned) + 12;
+  return Math.ceil(Math.max(14, ...turned)) + 12;
 }
 
 /** A chain of dimensions below a drawing, with lines up to it. */

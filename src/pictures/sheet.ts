@@ -1,4 +1,3 @@
-import type { BoardLayout } from "../boards/board-layout.js";
 import type { WallBox, WallPoint } from "../boards/placed-board.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
@@ -31,13 +30,19 @@ export interface DimensionedSheet {
 const [mostWide, mostHigh] = [900, 600];
 const margin = 16;
 
+/** Places on the wall that get chains of dimensions of their own. */
+export interface Places {
+  readonly across: readonly Length[];
+  readonly up: readonly Length[];
+}
+
 /** Puts a wall on a sheet below `top`, with chains of dimensions to the left of it and below. */
-export function sheetFor({ wall, openings }: BoardLayout, top: number): DimensionedSheet {
+export function sheetFor({ wall, openings }: { readonly wall: WallBox; readonly openings: readonly WallBox[] }, top: number, places: Places = { across: [], up: [] }): DimensionedSheet {
   const scale = Math.min(mostWide / wall.width.toNumber("in"), mostHigh / wall.height.toNumber("in"));
   const scaled = (length: Length): number => length.toNumber("in") * scale;
-  const across = chainsOf(wall.width, openings.map(({ left, width }) => [left, width]), scaled);
-  const up = chainsOf(wall.height, openings.map(({ bottom, height }) => [bottom, height]), scaled);
-  const room = (chains: readonly (readonly Stop[])[]): number => chains.reduce((sum, chain) => sum + chainRoom(chain), margin);
+  const across = chainsOf(wall.width, openings.flatMap(({ left, width }) => [left, sum([left, width])]), places.across, scaled);
+  const up = chainsOf(wall.height, openings.flatMap(({ bottom, height }) => [bottom, sum([bottom, height])]), places.up, scaled);
+  const room = (chains: readonly (readonly Stop[])[]): number => chains.reduce((total, chain) => total + chainRoom(chain), margin);
   const left = margin + room(up);
   const bottom = top + scaled(wall.height);
   const sheet: Sheet = { scaled, x: (place) => left + scaled(place), y: (place) => bottom - scaled(place), text: sizeText };
@@ -46,13 +51,14 @@ export function sheetFor({ wall, openings }: BoardLayout, top: number): Dimensio
   return { sheet, dimensions: [...below, ...beside], right: left + scaled(wall.width) + margin, bottom: bottom + room(across) };
 }
 
-/** One chain with every edge of an opening, where there are openings, and one for the whole. */
-function chainsOf(whole: Length, openings: readonly (readonly [from: Length, size: Length])[], scaled: (length: Length) => number): readonly (readonly Stop[])[] {
-  const places = [subtract(whole, whole), ...openings.flatMap(([from, size]) => [from, sum([from, size])]), whole].sort(compare);
-  const once = places.filter((place, index) => index === 0 || compare(place, places[index - 1] as Length) !== 0);
-  const chain = (stops: readonly Length[]): readonly Stop[] => stops.map((place, index) => ({ at: scaled(place), text: index + 1 < stops.length ? dimensionText(subtract(stops[index + 1] as Length, place)) : "" }));
-  const ends = chain([places[0] as Length, whole]);
-  return once.length > 2 ? [chain(once), ends] : [ends];
+/** One chain with every edge of an opening, one with the places of their own, where there are any, and one for the whole. */
+function chainsOf(whole: Length, edges: readonly Length[], own: readonly Length[], scaled: (length: Length) => number): readonly (readonly Stop[])[] {
+  const nought = subtract(whole, whole);
+  const chain = (places: readonly Length[]): readonly Stop[] => {
+    const stops = [nought, ...places, whole].sort(compare).filter((place, index, all) => index === 0 || compare(place, all[index - 1] as Length) !== 0);
+    return stops.map((place, index) => ({ at: scaled(place), text: index + 1 < stops.length ? dimensionText(subtract(stops[index + 1] as Length, place)) : "" }));
+  };
+  return [chain(edges), chain(own), chain([])].filter((stops, index) => index === 2 || stops.length > 2);
 }
 
 /** Feet and inches, or millimetres. */

@@ -37,7 +37,7 @@ export function words(text: string, [x, y]: readonly [number, number], { size = 
   return element("text", { x, y, dy: "0.35em", "font-size": size, "text-anchor": anchor, transform: turn, ...rim }, escaped(text));
 }
 
-/** About how wide words come out. */
+/** About how wide words come out, in a font on the wide side. */
 export function widthOfWords(text: string, size: number): number {
-  return text.length * size * 0.56;
+  return text.length * size * 0.61;
 }

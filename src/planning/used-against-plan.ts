@@ -25,7 +25,7 @@ export interface UsedAgainstPlan {
 }
 
 const above = 0;
-const named = { name: z.string() };
+const named = /* @__PURE__ */ (() => ({ name: z.string() }))();
 const bags = (says: string): ReturnType<typeof quantityField<"count">> => quantityField("count", { says, above });
 const volume = (says: string): ReturnType<typeof quantityField<"volume">> => quantityField("volume", { says, above });
 const lossShare = (): ReturnType<typeof quantityField<"ratio">> => quantityField("ratio", { says: "share of what was used that did not end on the wall", atLeast: 0, below: 1 });

@@ -33,7 +33,7 @@ export const freshMortarTemperature = /* @__PURE__ */ calculation({
     overFreezing: {
       is: "temperatureDifference", unit: ["degF", "degC"], symbol: "D", says: "mortar over freezing",
       formula: "(heatShare * (sandMass * (sandTemperature - freezing) + cementMass * (cementTemperature - freezing)) + moistureMass * (sandTemperature - freezing) + waterMass * (waterTemperature - freezing)) / (solidsCount + moistureMass + waterMass)",
-      basis: blend, differs: "the copy of the equation has the water inside the 0.22 in its numerator, against its own denominator; it stands outside",
+      basis: blend, differs: "the copy has the water inside the 0.22 above, outside it below; it stands outside",
     },
     mortarTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T", says: "temperature of the fresh mortar", formula: "freezing + overFreezing", basis: arithmetic },
   },

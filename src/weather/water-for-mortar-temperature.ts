@@ -35,7 +35,7 @@ export const waterForMortarTemperature = /* @__PURE__ */ calculation({
       formula: "((mortarTemperature - freezing) * (solidsCount + moistureMass + waterMass) - heatShare * (sandMass * (sandTemperature - freezing) + cementMass * (cementTemperature - freezing)) - moistureMass * (sandTemperature - freezing)) / waterMass",
       basis: blend, differs: "the equation solved for the temperature of the water",
     },
-    waterTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_m", says: "temperature of the mixing water", formula: "freezing + overFreezing", basis: arithmetic, atLeast: "32 degF", atMost: "212 degF" },
+    waterTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_m", formula: "freezing + overFreezing", basis: arithmetic, atLeast: "32 degF", atMost: "212 degF" },
   },
   cautions: ["Hot water goes to the sand first and cement comes last, or it sets in a flash."],
 });

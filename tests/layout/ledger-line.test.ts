@@ -7,39 +7,40 @@ import { liftByLedger } from "../../src/timing/lift-by-ledger.js";
 import { faults } from "../support/faults.js";
 
 const courses = { courseLine: "40 in", unitHeight: "7-5/8 in", bedJoint: "3/8 in", clearance: "4 in" } as const;
-const load = { wetWeight: "20 lb/ft2", uncuredHeight: "4 ft", ledgerLength: "24 ft", studSpacing: "16 in", allowableLoadPerScrew: "60 lbf" } as const;
-const line = { ...courses, ...load, groundFall: "6 in" } as const;
+const screwed = { load: "20 psf", uncuredHeight: "4 ft", ledgerLength: "24 ft", studSpacing: "16 in", allowableLoadPerScrew: "60 lbf" } as const;
+const { uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew } = screwed;
+const line = { ...courses, uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew, wetWeight: "20 lb/ft2", groundFall: "6 in" } as const;
 
 describe("ledgerScrews", () => {
   it("by statics: 4 ft of 20 psf are 80 lb/ft, no bond to the wall counted on", () => {
     // A stud at 16 in takes 80 x 4/3 = 106-2/3 lb: two screws of 60 lb. 60 / 80 ft = 9 in. 24 ft / 16 in = 18 bays, 19 studs.
-    const screws = ledgerScrews(load);
+    const screws = ledgerScrews(screwed);
     expect([screws.lineLoad, screws.spacingByLoad, screws.loadPerStud, screws.loadPerScrew].map(String)).toEqual(["80 lbf/ft", "9 in", "106.6666667 lbf", "53.33333333 lbf"]);
     expect([screws.screwsPerStud, screws.studs, screws.screws].map(String)).toEqual(["2", "19", "38"]);
   });
 
   it("in metric units", () => {
-    // 100 kg/m2 x 9.80665 x 1.2 m = 1176.798 N/m; x 0.6 m = 706.0788 N: three screws of 300 N. 7.2 m / 0.6 m = 12 bays.
-    const screws = ledgerScrews({ wetWeight: "100 kg/m2", uncuredHeight: "1.2 m", ledgerLength: "7.2 m", studSpacing: "600 mm", allowableLoadPerScrew: "300 N" });
+    // 980.665 Pa (100 kg/m2) x 1.2 m = 1176.798 N/m; x 0.6 m = 706.0788 N: three screws of 300 N. 7.2 m / 0.6 m = 12 bays.
+    const screws = ledgerScrews({ load: "980.665 Pa", uncuredHeight: "1.2 m", ledgerLength: "7.2 m", studSpacing: "600 mm", allowableLoadPerScrew: "300 N" });
     expect([screws.lineLoad.to("N/m").toString(), screws.loadPerStud.to("N").toString(), screws.screwsPerStud.toString(), screws.studs.toString()]).toEqual(["1176.798", "706.0788", "3", "13"]);
   });
 
   it("gives what the height of a lift is worked out from", () => {
     // 2 x 60 / (4/3 ft) = 90 lb/ft, which carries 4.5 ft of 20 psf: not less than was asked for.
-    const { ledgerCapacity } = ledgerScrews(load);
+    const { ledgerCapacity } = ledgerScrews(screwed);
     expect(ledgerCapacity.toString()).toBe("90 lbf/ft");
-    expect(liftByLedger({ wetWeight: load.wetWeight, ledgerCapacity }).height.toString()).toBe("4.5 ft");
+    expect(liftByLedger({ wetWeight: line.wetWeight, ledgerCapacity }).height.toString()).toBe("4.5 ft");
   });
 
   it("takes one screw more just over the edge, and none less for more load", () => {
-    const count = (allowableLoadPerScrew: `${number} lbf` | `${number}/${number} lbf`): string => ledgerScrews({ ...load, allowableLoadPerScrew }).screwsPerStud.toString();
+    const count = (allowableLoadPerScrew: `${number} lbf` | `${number}/${number} lbf`): string => ledgerScrews({ ...screwed, allowableLoadPerScrew }).screwsPerStud.toString();
     // 320/3 lb at a stud.
     expect([count("320/3 lbf"), count("106.66 lbf"), count("160/3 lbf"), count("53.33 lbf")]).toEqual(["1", "2", "2", "3"]);
   });
 
   it("says who decides, and never computes what a screw carries", () => {
-    expect(ledgerScrews.solve(load).cautions.some((text) => text.includes("licensed design professional"))).toBe(true);
-    expect(faults(ledgerScrews.try({ ...load, allowableLoadPerScrew: undefined }))).toEqual(["missing allowableLoadPerScrew"]);
+    expect(ledgerScrews.solve(screwed).cautions.some((text) => text.includes("licensed design professional"))).toBe(true);
+    expect(faults(ledgerScrews.try({ ...screwed, allowableLoadPerScrew: undefined }))).toEqual(["missing allowableLoadPerScrew"]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { boardLayout } from "../../src/boards/board-layout.js";
 import { boardElevation } from "../../src/pictures/elevation.js";
+import { faultsIn, numbersIn, of, type Tag, tagsIn } from "./read-svg.js";
 
 type Input = Parameters<typeof boardLayout>[0];
 
@@ -25,45 +26,6 @@ const gableFront: Input = {
   openings: [{ shape: { kind: "rectangle", width: "1.2 m", height: "1.2 m" }, left: "1.5 m", bottom: "0.9 m" }],
   board: { width: "900 mm", length: "1500 mm" },
 };
-
-interface Tag {
-  readonly name: string;
-  readonly attributes: Readonly<Record<string, string>>;
-  /** The class of the group it stands in. */
-  readonly group: string;
-  readonly text: string;
-}
-
-/** The elements of a document, read by hand; throws where tags do not close in order or text is not escaped. */
-function tagsIn(svg: string): readonly Tag[] {
-  const tags: Tag[] = [];
-  const open: Tag[] = [];
-  for (const part of svg.match(/<[^>]*>|[^<]+/g) ?? []) {
-    if (!part.startsWith("<")) {
-      if (/&(?!(amp|lt|gt|quot|#39);)|>/.test(part)) throw new Error(`not escaped: ${part}`);
-      const last = open.at(-1);
-      if (last !== undefined) tags[tags.indexOf(last)] = open[open.length - 1] = { ...last, text: last.text + part };
-      continue;
-    }
-    const closing = /^<\/(\w+)>$/.exec(part);
-    if (closing !== null) {
-      if (open.pop()?.name !== closing[1]) throw new Error(`${part} closes nothing`);
-      continue;
-    }
-    const [, name, rest, empty] = /^<(\w+)((?: [\w:-]+="[^"<>]*")*)(\/?)>$/.exec(part) ?? [];
-    if (name === undefined) throw new Error(`no tag: ${part}`);
-    const attributes = Object.fromEntries([...(rest ?? "").matchAll(/ ([\w:-]+)="([^"]*)"/g)].map((one) => [one[1] as string, one[2] as string]));
-    const group = [...open].reverse().find((one) => one.name === "g" && one.attributes.class !== undefined)?.attributes.class ?? "";
-    const tag = { name, attributes, group, text: "" };
-    tags.push(tag);
-    if (empty === "") open.push(tag);
-  }
-  if (open.length > 0) throw new Error("a tag is left open");
-  return tags;
-}
-
-const of = (tags: readonly Tag[], group: string, name: string): readonly Tag[] => tags.filter((tag) => tag.group === group && tag.name === name);
-const numbersIn = (text: string): readonly number[] => [...text.matchAll(/-?\d+(?:\.\d+)?/g)].map(([number]) => Number(number));
 
 describe("boardElevation", () => {
   it("draws every board, opening, stud and joint between studs once", () => {
@@ -111,17 +73,7 @@ describe("boardElevation", () => {
     const high = { ...wall, wall: { kind: "rectangle", width: "2 ft", height: "40 ft" }, openings: [] } as Input;
     for (const input of [wall, gableFront, low, high]) {
       const svg = boardElevation(boardLayout(input), { title: "A title that is rather long for the sheet of a small wall, with the street, the house and the side of it".repeat(2), screws: true });
-      const tags = tagsIn(svg);
-      const [, , width = 0, height = 0] = numbersIn(tags[0]?.attributes.viewBox ?? "");
-      for (const { name, attributes } of tags) {
-        for (const paint of [attributes.fill, attributes.stroke]) expect([undefined, "none", "black", "white"]).toContain(paint);
-        const inX = [attributes.x, attributes.x1, attributes.x2, attributes.cx].flatMap((one) => (one === undefined ? [] : [Number(one)]));
-        const inY = [attributes.y, attributes.y1, attributes.y2, attributes.cy].flatMap((one) => (one === undefined ? [] : [Number(one)]));
-        const points = name === "polygon" ? numbersIn(attributes.points ?? "") : [];
-        for (const x of [...inX, ...points.filter((_, index) => index % 2 === 0)]) expect(x >= 0 && x <= width, `${name} at x ${String(x)}`).toBe(true);
-        for (const y of [...inY, ...points.filter((_, index) => index % 2 === 1)]) expect(y >= 0 && y <= height, `${name} at y ${String(y)}`).toBe(true);
-      }
-      expect(svg).not.toMatch(/NaN|Infinity|undefined|<style|<script/);
+      expect(faultsIn(svg)).toEqual([]);
     }
   });
 
