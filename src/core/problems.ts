@@ -56,7 +56,7 @@ function wantedText(wants: Wanted, { wanted }: Wording): string {
  * @example
  * ```ts
  * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
- * tried.ok ? [] : tried.problems.map((one) => problemText(one, english)); // ['wetFilm (wet film of each coat): "18" has no unit; write a number and one of mil, um, in, ft, yd, mm']
+ * tried.ok ? [] : tried.problems.map((one) => problemText(one, english)); // ['wetFilm (wet film of one coat): "18" has no unit; write a number and one of mil, um, in, ft, yd, mm']
  * ```
  */
 export function problemText(of: Omit<Problem, "wanted" | "message">, wording: Wording): string {

@@ -81,8 +81,8 @@ export const ledgerLine = /* @__PURE__ */ composed({
     const leastCut = foot === "level" ? undefined : (given.leastCut ?? leastCutOf(unitHeight, bedJoint, work));
     const leastBelow = leastCut === undefined ? times(bedJoint, 0) : sum([leastCut, bedJoint]);
     const { height, courses, below } = work.part(ledgerHeight, { courseLine, unitHeight, bedJoint, clearance, leastBelow }).answers;
-    const { load } = work.part(loadOfWeight, { weight: wetWeight }).answers;
-    const screwed = work.part(ledgerScrews, { load, uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew });
+    const { load: wetLoad } = work.part(loadOfWeight, { weight: wetWeight }).answers;
+    const screwed = work.part(ledgerScrews, { wetLoad, uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew });
     const { lineLoad, spacingByLoad, screwsPerStud, loadPerScrew, screws, ledgerCapacity } = screwed.answers;
     if (compare(uncuredHeight, unitHeight) < 0) work.caution("The height that has not set is less than one course.");
     return {

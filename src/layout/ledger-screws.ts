@@ -7,7 +7,7 @@ import { arithmetic, geometry, statics } from "../data/basis.js";
  *
  * @example
  * ```ts
- * const ledger = ledgerScrews({ load: "20 psf", uncuredHeight: "4 ft", ledgerLength: "24 ft", studSpacing: "16 in", allowableLoadPerScrew: "60 lbf" });
+ * const ledger = ledgerScrews({ wetLoad: "20 psf", uncuredHeight: "4 ft", ledgerLength: "24 ft", studSpacing: "16 in", allowableLoadPerScrew: "60 lbf" });
  * ledger.lineLoad.toString(); // "80 lbf/ft"
  * ledger.spacingByLoad.toString(); // "9 in"
  * ledger.screwsPerStud.toString(); // "2"
@@ -18,14 +18,14 @@ export const ledgerScrews = /* @__PURE__ */ calculation({
   id: "layout.ledger-screws",
   title: "Screws of a ledger under courses that have not set",
   given: {
-    load: { is: "pressure", unit: ["psf", "kPa"], symbol: "w", says: "load of the wet veneer: units, bed and joints", above: 0 },
+    wetLoad: { is: "pressure", unit: ["psf", "kPa"], symbol: "w", says: "load of the wet veneer: units, bed and joints", above: 0 },
     uncuredHeight: { is: "length", unit: ["ft", "m"], symbol: "h", says: "height of courses that have not set", above: 0 },
     ledgerLength: { is: "length", unit: ["ft", "m"], symbol: "L", says: "length of the ledger", above: 0 },
     studSpacing: { is: "length", unit: ["in", "mm"], symbol: "S", says: "spacing of the studs", above: 0 },
     allowableLoadPerScrew: { is: "force", unit: ["lbf", "N"], symbol: "P", says: "load that one screw carries, by whoever answers for it", above: 0 },
   },
   steps: {
-    lineLoad: { is: "lineLoad", unit: ["lbf/ft", "N/m"], symbol: "q", says: "load along the ledger", formula: "load * uncuredHeight", basis: statics },
+    lineLoad: { is: "lineLoad", unit: ["lbf/ft", "N/m"], symbol: "q", says: "load along the ledger", formula: "wetLoad * uncuredHeight", basis: statics },
     spacingByLoad: { is: "length", unit: ["in", "mm"], symbol: "s", formula: "allowableLoadPerScrew / lineLoad", basis: statics },
     loadPerStud: { is: "force", unit: ["lbf", "N"], symbol: "P_s", formula: "lineLoad * studSpacing", basis: statics },
     screwsPerStud: { is: "count", symbol: "n_s", formula: "ceil(loadPerStud / allowableLoadPerScrew)", basis: arithmetic },

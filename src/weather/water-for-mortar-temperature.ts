@@ -25,8 +25,8 @@ export const waterForMortarTemperature = /* @__PURE__ */ calculation({
     mortarTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T", says: "temperature wanted of the fresh mortar", atLeast: "32 degF", atMost: "120 degF" },
   },
   constants: {
-    heatShare: { is: "ratio", symbol: "c", value: "0.22", says: "heat held by solids against that held by water", basis: blend },
-    freezing: { is: "temperature", unit: ["degF", "degC"], symbol: "T_0", value: "32 degF", says: "temperature from which heat is counted", basis: scaleZero },
+    heatShare: { is: "ratio", symbol: "c", value: "0.22", says: "heat held by solids to that by water", basis: blend },
+    freezing: { is: "temperature", unit: ["degF", "degC"], symbol: "T_0", value: "32 degF", says: "where heat is counted from", basis: scaleZero },
   },
   steps: {
     solidsCount: { is: "mass", unit: ["lb", "kg"], symbol: "S", says: "water that would hold as much heat as the solids", formula: "heatShare * (sandMass + cementMass)", basis: blend },

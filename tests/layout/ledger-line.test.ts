@@ -7,7 +7,7 @@ import { liftByLedger } from "../../src/timing/lift-by-ledger.js";
 import { faults } from "../support/faults.js";
 
 const courses = { courseLine: "40 in", unitHeight: "7-5/8 in", bedJoint: "3/8 in", clearance: "4 in" } as const;
-const screwed = { load: "20 psf", uncuredHeight: "4 ft", ledgerLength: "24 ft", studSpacing: "16 in", allowableLoadPerScrew: "60 lbf" } as const;
+const screwed = { wetLoad: "20 psf", uncuredHeight: "4 ft", ledgerLength: "24 ft", studSpacing: "16 in", allowableLoadPerScrew: "60 lbf" } as const;
 const { uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew } = screwed;
 const line = { ...courses, uncuredHeight, ledgerLength, studSpacing, allowableLoadPerScrew, wetWeight: "20 lb/ft2", groundFall: "6 in" } as const;
 
@@ -21,7 +21,7 @@ describe("ledgerScrews", () => {
 
   it("in metric units", () => {
     // 980.665 Pa (100 kg/m2) x 1.2 m = 1176.798 N/m; x 0.6 m = 706.0788 N: three screws of 300 N. 7.2 m / 0.6 m = 12 bays.
-    const screws = ledgerScrews({ load: "980.665 Pa", uncuredHeight: "1.2 m", ledgerLength: "7.2 m", studSpacing: "600 mm", allowableLoadPerScrew: "300 N" });
+    const screws = ledgerScrews({ wetLoad: "980.665 Pa", uncuredHeight: "1.2 m", ledgerLength: "7.2 m", studSpacing: "600 mm", allowableLoadPerScrew: "300 N" });
     expect([screws.lineLoad.to("N/m").toString(), screws.loadPerStud.to("N").toString(), screws.screwsPerStud.toString(), screws.studs.toString()]).toEqual(["1176.798", "706.0788", "3", "13"]);
   });
 
