@@ -10,7 +10,7 @@ const zodAsMini = 'The one way to zod is `import * as z from "zod/mini"`: the ot
 
 export default defineConfig(
   // This file is outside tsconfig.json: the types of the ESLint plugins take longer to check than all the rest.
-  { ignores: ["docs/dist/**", "tests/eslint.config.js"] },
+  { ignores: ["docs/dist/**", "tests/consumers/browser/**", "tests/eslint.config.js"] },
   { linterOptions: { reportUnusedDisableDirectives: "error" } },
   {
     files: ["**/*.{ts,mjs,js}"],

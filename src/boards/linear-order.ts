@@ -21,16 +21,13 @@ export const linearOrder = /* @__PURE__ */ calculation({
     lap: { is: "length", unit: ["in", "mm"], symbol: "l", says: "lap of one piece over the next; nought where they butt", atLeast: 0 },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "ends that are cut off and thrown away, on top of the net", atLeast: 0, below: 1 },
   },
-  constants: {
-    onePiece: { is: "count", symbol: "n_1", value: 1, says: "the first piece, however short the run", basis: geometry },
-  },
   steps: {
     cover: { is: "length", unit: ["ft", "m"], symbol: "c", says: "what each further piece adds to the run", formula: "pieceLength - lap", basis: geometry, above: 0 },
-    byLength: { is: "count", symbol: "n_l", says: "pieces by length", formula: "ceil((length - lap) / cover)", basis: geometry },
-    placed: { is: "count", symbol: "n_p", says: "pieces in the run, the last one cut", formula: "max(byLength, onePiece)", basis: geometry },
+    counted: { is: "length", unit: ["ft", "m"], symbol: "L_c", says: "length that is counted, a piece at the least", formula: "max(length, pieceLength)", basis: geometry },
+    placed: { is: "count", symbol: "n_p", says: "pieces in the run, the last one cut", formula: "ceil((counted - lap) / cover)", basis: geometry },
     withWaste: { is: "length", unit: ["ft", "m"], symbol: "L_w", says: "length with waste", formula: "length * (1 + waste)", basis: arithmetic },
-    byLengthWithWaste: { is: "count", symbol: "n_lw", says: "pieces by length with waste", formula: "ceil((withWaste - lap) / cover)", basis: geometry },
-    toOrder: { is: "count", symbol: "n_o", says: "whole pieces to order", formula: "max(byLengthWithWaste, onePiece)", basis: geometry },
+    countedWithWaste: { is: "length", unit: ["ft", "m"], symbol: "L_cw", says: "the same with waste", formula: "max(withWaste, pieceLength)", basis: geometry },
+    toOrder: { is: "count", symbol: "n_o", says: "whole pieces to order", formula: "ceil((countedWithWaste - lap) / cover)", basis: geometry },
   },
   cautions: ["Counted as one run; where several runs are cut from the same pieces, see boards.cut-stock."],
 });

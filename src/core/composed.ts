@@ -109,14 +109,16 @@ function fromSchema(schema: StandardSchema): (input: unknown, problems: Problem[
   return (input, problems) => {
     const result = schema["~standard"].validate(input);
     if (result instanceof Promise) throw new Error("a schema that reads in its own time cannot be used here");
-    if (result.issues === undefined) return { value: result.value, given: [], assumptions: [] };
+    if (result.issues === undefined) return { value: result.value, given: none, assumptions: none };
     for (const issue of result.issues) {
       const path = (issue.path ?? []).map((part) => (typeof part === "object" ? part.key : part)).map((key) => (typeof key === "number" ? key : String(key)));
       problems.push(isProblem(issue) ? issue.params.problem : problem({ code: "refused", path, given: "", wanted: issue.message }));
     }
-    return { value: undefined, given: [], assumptions: [] };
+    return { value: undefined, given: none, assumptions: none };
   };
 }
+
+const none: readonly never[] = Object.freeze([]);
 
 /** An issue that carries one of our problems: the reader of quantities puts it there. */
 function isProblem(issue: object): issue is { readonly params: { readonly problem: Problem } } {

@@ -94,6 +94,9 @@ export function shown(value: unknown): string {
   return typeof value === "object" ? "an object" : `a ${typeof value}`;
 }
 
+/** No more problems than this are told of one call: who sends a hundred thousand wrong rows learns nothing from the last of them. */
+export const mostProblems = 1000;
+
 /** A message tells no more problems than this; the error holds them all. */
 const mostTold = 50;
 

@@ -2,7 +2,7 @@ import { type Amount, exactArithmetic as arithmetic } from "./amount.js";
 import { type Basis, basisText } from "./basis.js";
 import type { ChoiceDefinition, Entries, EntryDefinition, GivenDefinition } from "./definition.js";
 import type { DimensionName } from "./dimensions.js";
-import { nearest, type Path, type Problem, problem, type ProblemCode, shown, type Trouble } from "./problems.js";
+import { mostProblems, nearest, type Path, type Problem, problem, type ProblemCode, shown, type Trouble } from "./problems.js";
 import { amountOf, type Quantity } from "./quantity.js";
 import { howToWrite, readQuantity } from "./read-quantity.js";
 import type { Wanted } from "./wording.js";
@@ -175,7 +175,7 @@ export function readEntries({ all, names, pairs }: Fields, input: unknown, probl
     return { read: [], chosen: [], metric: false };
   }
   const given = (name: string): unknown => (Object.hasOwn(input, name) ? (input as Readonly<Record<string, unknown>>)[name] : undefined);
-  for (const key of Object.keys(input)) {
+  for (const key of Object.keys(input).slice(0, mostProblems)) {
     if (names.includes(key)) continue;
     const near = nearest(key, names);
     add([key.slice(0, 80)], { code: "unknown", given: "", wanted: near === undefined ? { kind: "key", of: names } : { kind: "near", key: near } });

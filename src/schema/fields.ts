@@ -46,6 +46,11 @@ export function quantityField<D extends DimensionName>(dimension: D, row: FieldR
   return z.pipe(taken, read);
 }
 
+/** A name in nested input: of an elevation, an item, a batch. It stands in messages, and so is no longer than a line. */
+export function nameField(): z.ZodMiniString<string> {
+  return z.string().check(z.maxLength(80));
+}
+
 /** What each quantity field was made from, for a schema in words. */
 const described = new WeakMap<object, FieldRow & { readonly is: DimensionName }>();
 

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import { nearest, type Path, type Problem, problem, problemAt, shown } from "../core/problems.js";
-import type { Quantity } from "../core/quantity.js";
+import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown } from "../core/problems.js";
+import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
 
@@ -23,6 +23,7 @@ interface ZodIssue {
   readonly expected?: string;
   readonly discriminator?: string;
   readonly options?: readonly unknown[];
+  readonly maximum?: unknown;
   readonly params?: { readonly problem?: Problem };
 }
 
@@ -45,13 +46,27 @@ export function nested<S extends z.ZodMiniType>(schema: S): Nested<S> {
       vendor: "settingbed",
       validate(value) {
         const read = z.safeParse(schema, value);
-        if (read.success) return { value: read.data };
-        const issues = (read.error.issues as readonly ZodIssue[]).flatMap((issue) => problemsOf(issue, value, schema));
+        const prototypes = prototypeKeys(value);
+        if (read.success && prototypes.length === 0) return { value: read.data };
+        const found = ((read.error?.issues ?? []) as readonly ZodIssue[]).slice(0, mostProblems).flatMap((issue) => problemsOf(issue, value, schema));
+        const told = new Set(found.map(({ path }) => pathText(path)));
+        const issues = [...found, ...prototypes.filter(({ path }) => !told.has(pathText(path)))];
         return { issues: issues.map((one) => ({ message: one.message, path: one.path, params: { problem: one } })) };
       },
     },
   };
 }
+
+/** The key that a record of zod leaves out without a word, wherever it stands as a key of its own. */
+function prototypeKeys(value: unknown, path: Path = []): readonly Problem[] {
+  if (typeof value !== "object" || value === null || value instanceof Quantity) return [];
+  const own = Object.hasOwn(value, "__proto__") ? [problem({ code: "unknown", path: [...path, "__proto__"], given: "", wanted: "leave it out" })] : [];
+  if (path.length > deepest) return own;
+  return [...own, ...Object.entries(value).flatMap(([key, one]) => (key === "__proto__" ? [] : prototypeKeys(one, [...path, Array.isArray(value) ? Number(key) : key])))];
+}
+
+/** No input is nested deeper. */
+const deepest = 20;
 
 function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): readonly Problem[] {
   const path = (issue.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
@@ -62,6 +77,7 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
   if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
   if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
+  if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: `write at most ${String(issue.maximum)} letters` })];
   const wanted = issue.code === "invalid_type" ? `write ${article(issue.expected ?? "something else")}` : issue.message;
   return [problem({ code: "wrongKind", path, given: shown(value), wanted })];
 }

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { quantityField } from "../schema/fields.js";
+import { nameField, quantityField } from "../schema/fields.js";
 import { howMany } from "../shapes/how-many.js";
 import { openingShape } from "../shapes/opening-shape.js";
 import { wallShape } from "../shapes/wall-shape.js";
@@ -10,7 +10,7 @@ export const length = (says: string): ReturnType<typeof quantityField<"length">>
 /** An opening, and how the stone turns into it. */
 const opening = /* @__PURE__ */ (() =>
   z.strictObject({
-    name: z.optional(z.string()),
+    name: z.optional(nameField()),
     shape: openingShape,
     count: howMany,
     returnDepth: quantityField("length", { says: "how far the face turns into the opening; 0 in where it stops at its edge", atLeast: 0 }),
@@ -23,11 +23,11 @@ const opening = /* @__PURE__ */ (() =>
  * Which it is has to be told only where units are bought by elevation.
  */
 const corner = /* @__PURE__ */ (() =>
-  z.strictObject({ height: length("height of the corner"), otherFace: z.enum(["elevation", "unclad"]), count: howMany, with: z.optional(z.string()) }))();
+  z.strictObject({ height: length("height of the corner"), otherFace: z.enum(["elevation", "unclad"]), count: howMany, with: z.optional(nameField()) }))();
 
 /** An underside that is clad, such as that over a recessed door. */
 const soffit = /* @__PURE__ */ (() =>
-  z.strictObject({ name: z.optional(z.string()), length: length("length of the soffit along the wall"), depth: length("depth of the soffit"), count: howMany }))();
+  z.strictObject({ name: z.optional(nameField()), length: length("length of the soffit along the wall"), depth: length("depth of the soffit"), count: howMany }))();
 
 /** A cap along the top of a wall. */
 const cap = /* @__PURE__ */ (() => z.strictObject({ length: length("length of the cap"), count: howMany }))();
@@ -35,7 +35,7 @@ const cap = /* @__PURE__ */ (() => z.strictObject({ length: length("length of th
 /** One wall as it is drawn, with what is cut out of it and where it turns. */
 export const elevation = /* @__PURE__ */ (() =>
   z.strictObject({
-    name: z.string(),
+    name: nameField(),
     shape: wallShape,
     openings: z.array(opening),
     outsideCorners: z.array(corner),
@@ -46,4 +46,4 @@ export const elevation = /* @__PURE__ */ (() =>
 
 /** A column that is clad all round: four faces and four outside corners. */
 export const column = /* @__PURE__ */ (() =>
-  z.strictObject({ name: z.string(), width: length("width of the column"), depth: length("depth of the column"), height: length("height of the column"), count: howMany }))();
+  z.strictObject({ name: nameField(), width: length("width of the column"), depth: length("depth of the column"), height: length("height of the column"), count: howMany }))();

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { tooling } from "../joints/face-fields.js";
-import { quantityField } from "../schema/fields.js";
+import { nameField, quantityField } from "../schema/fields.js";
 import { length } from "./job-elevation.js";
 
 /** What every layer may say of itself: its weight, for the check of the weight of the assembly. */
@@ -21,7 +21,7 @@ const masonryBacking = /* @__PURE__ */ (() => z.strictObject({ kind: z.literal("
 const boards = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("boards"),
-    name: z.string(),
+    name: nameField(),
     acrossStuds: length("board dimension across the studs"),
     alongStuds: length("board dimension along the studs"),
     edgesBacked: z.boolean(),
@@ -32,13 +32,13 @@ const boards = /* @__PURE__ */ (() =>
 
 /** Boards of foam, by area, with fasteners by area where they have any. */
 const foamBoard = /* @__PURE__ */ (() =>
-  z.strictObject({ kind: z.literal("foam board"), name: z.string(), boardWidth: length("width of a board"), boardHeight: length("height of a board"), fastenersPerArea: fasteners, ...weight }))();
+  z.strictObject({ kind: z.literal("foam board"), name: nameField(), boardWidth: length("width of a board"), boardHeight: length("height of a board"), fastenersPerArea: fasteners, ...weight }))();
 
 /** Goods from a roll that are laid level and lapped: building paper, a drainage mat. */
 const sheetGoods = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("sheet goods"),
-    name: z.string(),
+    name: nameField(),
     sheetWidth: length("width of the sheet"),
     sideLap: lap("lap of a course over the one below"),
     endLap: lap("lap of a roll over the one before it"),
@@ -50,7 +50,7 @@ const sheetGoods = /* @__PURE__ */ (() =>
 const lath = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("lath"),
-    name: z.string(),
+    name: nameField(),
     sheetWidth: length("width of a sheet of lath"),
     sheetLength: length("length of a sheet of lath"),
     sideLap: lap("lap at the sides"),
@@ -60,14 +60,14 @@ const lath = /* @__PURE__ */ (() =>
   }))();
 
 /** A coat of mortar over lath or masonry, which is left to set before the bed goes on. */
-const scratchCoat = /* @__PURE__ */ (() => z.strictObject({ kind: z.literal("scratch coat"), name: z.string(), thickness: length("mean thickness of the coat"), ...weight }))();
+const scratchCoat = /* @__PURE__ */ (() => z.strictObject({ kind: z.literal("scratch coat"), name: nameField(), thickness: length("mean thickness of the coat"), ...weight }))();
 
 /** Tape over the joints of one layer of boards. */
 const jointTape = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("joint tape"),
-    name: z.string(),
-    over: z.string(),
+    name: nameField(),
+    over: nameField(),
     overlaps: quantityField("count", { says: "places where one length of tape laps over another", atLeast: 0 }),
     overlap: z.optional(lap("lap of one length of tape over another")),
     ...weight,
@@ -77,7 +77,7 @@ const jointTape = /* @__PURE__ */ (() =>
 const barrier = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("barrier"),
-    name: z.string(),
+    name: nameField(),
     wetFilm: length("wet film of one coat"),
     coats: quantityField("count", { says: "coats", atLeast: "1", whole: true }),
     deductFrom: z.optional(quantityField("area", { says: "size from which an opening is deducted", atLeast: 0 })),
@@ -85,13 +85,13 @@ const barrier = /* @__PURE__ */ (() =>
   }))();
 
 /** The board at the foot of the wall on which the first course stands. */
-const ledger = /* @__PURE__ */ (() => z.strictObject({ kind: z.literal("ledger"), name: z.string(), lap: z.optional(lap("lap of one piece over the next")), ...weight }))();
+const ledger = /* @__PURE__ */ (() => z.strictObject({ kind: z.literal("ledger"), name: nameField(), lap: z.optional(lap("lap of one piece over the next")), ...weight }))();
 
 /** Pieces that run along edges and are bought by length: sills, caps, screeds, flashings, casing beads. */
 const trim = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("trim"),
-    name: z.string(),
+    name: nameField(),
     along: z.array(z.enum(["base", "sills", "jambs", "heads", "round openings", "caps", "outside corners", "inside corners", "soffits"])),
     beyond: z.optional(lap("how far it goes past each end of a sill or a head")),
     lap: lap("lap of one piece over the next; 0 in where they butt"),
@@ -102,18 +102,18 @@ const trim = /* @__PURE__ */ (() =>
 const movementJoints = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("movement joints"),
-    name: z.string(),
+    name: nameField(),
     length: quantityField("length", { says: "movement joints besides those at inside corners", atLeast: 0 }),
     insideCorners: z.boolean(),
     width: length("width of the movement joints"),
-    backerRod: z.optional(z.string()),
+    backerRod: z.optional(nameField()),
   }))();
 
 /** The mortar units are set in: its bed on the wall, by thickness or by trowel, and what is put on the backs of the units. */
 const settingBed = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("setting bed"),
-    name: z.string(),
+    name: nameField(),
     bed: z.discriminatedUnion("from", [
       z.strictObject({ from: z.literal("thickness"), thickness: length("mean thickness of the bed on the wall") }),
       z.strictObject({
@@ -134,7 +134,7 @@ const settingBed = /* @__PURE__ */ (() =>
 const units = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("units"),
-    name: z.string(),
+    name: nameField(),
     unitLength: length("actual face length of one unit"),
     unitHeight: length("actual face height of one unit"),
     unitThickness: length("mean thickness of the units at their edges"),
@@ -143,14 +143,14 @@ const units = /* @__PURE__ */ (() =>
     lots: z.optional(z.enum(["by elevation", "together"])),
     corners: z.optional(
       z.strictObject({
-        name: z.string(),
+        name: nameField(),
         longLeg: length("long leg of a corner unit, measured on its face"),
         shortLeg: length("short leg of a corner unit, measured on its face"),
       }),
     ),
     spacers: z.optional(
       z.strictObject({
-        name: z.string(),
+        name: nameField(),
         perUnit: quantityField("count", { says: "spacers set for each unit", above: 0 }),
         reuseShare: quantityField("ratio", { says: "share of the spacers that is pulled and set again", atLeast: 0, below: 1 }),
       }),
@@ -162,7 +162,7 @@ const units = /* @__PURE__ */ (() =>
 const joints = /* @__PURE__ */ (() =>
   z.strictObject({
     kind: z.literal("joints"),
-    name: z.string(),
+    name: nameField(),
     squeezeOut: quantityField("length", { says: "depth of joint filled by mortar pressed out of the bed, from the wall out", atLeast: 0 }),
     tooling,
     ...weight,

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { type Loose, quantityField } from "../schema/fields.js";
+import { type Loose, nameField, quantityField } from "../schema/fields.js";
 import { length } from "./job-elevation.js";
 import { moneyField } from "./money.js";
 
@@ -23,12 +23,12 @@ export const allowance = /* @__PURE__ */ (() =>
   }))();
 
 /** Pieces kept for repairs, by the name of the item. */
-export const spare = /* @__PURE__ */ (() => z.record(z.string(), quantityField("ratio", { says: "spare stock, on top of the net", above: 0, below: 1 })))();
+export const spare = /* @__PURE__ */ (() => z.record(nameField(), quantityField("ratio", { says: "spare stock, on top of the net", above: 0, below: 1 })))();
 
 /** What weighs how much, and what the hoist may lift at a time. */
 export const weights = /* @__PURE__ */ (() =>
   z.strictObject({
-    perPack: z.record(z.string(), quantityField("mass", { says: "weight of one pack as delivered; of one piece where there are no packs", above: 0 })),
+    perPack: z.record(nameField(), quantityField("mass", { says: "weight of one pack as delivered; of one piece where there are no packs", above: 0 })),
     hoistLoad: z.optional(quantityField("mass", { says: "what the hoist may lift at a time", above: 0 })),
   }))();
 
@@ -45,7 +45,7 @@ const price = /* @__PURE__ */ (() =>
 export const prices = /* @__PURE__ */ (() =>
   z.strictObject({
     smallest: moneyField("smallest amount of the currency, to which each line is rounded"),
-    items: z.record(z.string(), price),
+    items: z.record(nameField(), price),
     markup: z.optional(quantityField("ratio", { says: "markup on every item that has none of its own", atLeast: 0 })),
     allowance: z.optional(z.strictObject({ share: quantityField("ratio", { says: "allowance for what is not foreseen, on top of all lines", atLeast: 0 }), taxed: z.boolean() })),
     tax: z.optional(quantityField("ratio", { says: "tax on what is taxed", atLeast: 0 })),
@@ -57,8 +57,8 @@ export const labour = /* @__PURE__ */ (() =>
     efficiency: quantityField("ratio", { says: "share of paid time that is time at the tool", above: 0, atMost: 1 }),
     tasks: z.array(
       z.strictObject({
-        name: z.string(),
-        of: z.string(),
+        name: nameField(),
+        of: nameField(),
         hours: quantityField("time", { says: "hours of one person at the tool", above: 0 }),
         // Of which dimension it is follows from what is worked on, so it is read with that.
         per: z.custom<Loose>(() => true),
@@ -69,6 +69,6 @@ export const labour = /* @__PURE__ */ (() =>
 /** Limits that a reader wants the job held against; they are his, from the specification and the data sheets. */
 export const checks = /* @__PURE__ */ (() =>
   z.strictObject({
-    weight: z.optional(z.strictObject({ layers: z.array(z.string()), most: quantityField("arealMass", { says: "most that these layers may weigh together", above: 0 }) })),
+    weight: z.optional(z.strictObject({ layers: z.array(nameField()), most: quantityField("arealMass", { says: "most that these layers may weigh together", above: 0 }) })),
     wetFilm: z.optional(z.strictObject({ least: length("least wet film of a coat"), most: length("most wet film of a coat") })),
   }))();

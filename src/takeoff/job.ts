@@ -2,13 +2,14 @@ import * as z from "zod/mini";
 import { column, elevation } from "./job-elevation.js";
 import { layer } from "./job-layers.js";
 import { allowance, checks, labour, pack, prices, spare, weights } from "./job-order.js";
+import { nameField } from "../schema/fields.js";
 
 /** Everything of a job but its walls: the layers in order from the studs out, and how items are sold, by their names. */
 const assemblyShape = /* @__PURE__ */ (() => ({
   measuredTo: z.enum(["backing", "stoneFace"]),
   layers: z.array(layer),
-  packs: z.record(z.string(), pack),
-  allowances: z.record(z.string(), allowance),
+  packs: z.record(nameField(), pack),
+  allowances: z.record(nameField(), allowance),
   spare: z.optional(spare),
   weights: z.optional(weights),
   prices: z.optional(prices),
@@ -26,7 +27,7 @@ export const assemblySchema = /* @__PURE__ */ (() => z.strictObject(assemblyShap
  */
 export const jobSchema = /* @__PURE__ */ (() =>
   z.strictObject({
-    name: z.optional(z.string()),
+    name: z.optional(nameField()),
     elevations: z.array(elevation),
     columns: z.optional(z.array(column)),
     ...assemblyShape,

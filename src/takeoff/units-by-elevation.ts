@@ -3,7 +3,7 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
 import { unitsForFace } from "../layout/units-for-face.js";
-import { quantityField } from "../schema/fields.js";
+import { nameField, quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { length } from "./job-elevation.js";
 
@@ -11,7 +11,7 @@ const elevationsInput = /* @__PURE__ */ (() =>
   z.strictObject({
     elevations: z.array(
       z.strictObject({
-        name: z.string(),
+        name: nameField(),
         area: quantityField("area", { says: "stone face of the elevation, openings out", above: 0 }),
         cornerCover: quantityField("area", { says: "what corner units cover of this face", atLeast: 0 }),
       }),

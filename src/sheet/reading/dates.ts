@@ -1,10 +1,13 @@
 /** The number formats of a spreadsheet that are days or times, by their number. */
 const dateFormats = new Set([14, 15, 16, 17, 18, 19, 20, 21, 22, 45, 46, 47]);
 
+/** A spreadsheet takes no longer code of a number format. */
+const longest = 255;
+
 /** Whether a number format shows a day or a time; what stands in quotes or brackets is no part of it. */
 export function isDateFormat(id: number, code: string | undefined): boolean {
   if (code === undefined) return dateFormats.has(id);
-  return /[dmyhs]/i.test(code.replace(/"[^"]*"|\\.|\[(?![hms]+\])[^\]]*\]/gi, "").replace(/general/gi, ""));
+  return /[dmyhs]/i.test(code.slice(0, longest).replace(/"[^"]*"|\\.|\[(?![hms]+\])[^\]]*\]/gi, "").replace(/general/gi, ""));
 }
 
 /**

@@ -25,12 +25,15 @@ function parted(heading: string, { is }: Column): { readonly name: string; reado
   return unit === undefined ? { name: plain(heading) } : { name: plain(before), unit };
 }
 
+/** No name of a column is longer. */
+const longest = 200;
+
 /** Whether a heading is that of a column, and with which unit. */
 function fits(heading: string, column: Column, own: string | undefined): { readonly unit?: UnitCode } | undefined {
   const { name, unit } = parted(heading, column);
   const found = unit === undefined ? {} : { unit };
   if (own !== undefined) return heading === own ? found : undefined;
-  const single = column.several === true ? name.replace(/ ?\d+$/, "") : name;
+  const single = column.several === true && name.length <= longest ? name.replace(/ ?\d+$/, "") : name;
   if (column.names.includes(single)) return found;
   return column.names.includes(plain(heading)) ? {} : undefined;
 }

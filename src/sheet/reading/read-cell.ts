@@ -32,6 +32,8 @@ function quantityOf(is: DimensionName, text: string, unit: string, place: { read
 
 /** A number with a decimal comma as one with a point: `1.250,5 mm` as `1250.5 mm`; nothing where a point is none of thousands. */
 function withPoint(text: string): string | undefined {
+  // Nothing longer is a quantity, which the reader says.
+  if (text.length > 100) return text;
   const plain = text.replace(/\d{1,3}(\.\d{3})+(?=,\d)/g, (digits) => digits.replaceAll(".", ""));
   return /\d\.\d/.test(plain) ? undefined : plain.replace(/(\d),(\d)/g, "$1.$2");
 }

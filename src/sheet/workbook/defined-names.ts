@@ -47,7 +47,7 @@ export class Names {
 
 /** A text as the title of a sheet: at most 31 letters, and none that a spreadsheet forbids; a number at its end is kept. */
 export function legalTitle(text: string): string {
-  const [, words = "", number = ""] = /^(.*?)( \d+)?$/s.exec(text.replace(/[[\]:*?/\\\p{Cc}]+/gu, " ").replace(/\s+/g, " ").replace(/^[' ]+|[' ]+$/g, "")) ?? [];
+  const [, words = "", number = ""] = /^(.*?)( \d+)?$/s.exec(text.slice(0, 200).replace(/[[\]:*?/\\\p{Cc}]+/gu, " ").replace(/\s+/g, " ").replace(/^[' ]+|[' ]+$/g, "")) ?? [];
   const most = 31 - number.length;
   // A title that is too long ends with a whole word.
   const short = words.length <= most ? words : words.slice(0, most + 1).replace(/\s\S*$/, "").slice(0, most);
