@@ -66,7 +66,7 @@ function isNothing(operand: Whole | Real): boolean {
 
 /** Brings two operands to one scale, by whole numbers where they are small enough for what is `most` in the rows. */
 export function align(a: Whole | Real, b: Whole | Real): Aligned {
-  // Nought has any scale.
+  // Nought fits every scale.
   if (isNothing(a)) return { p: 1, r: 1, scale: b.scale, inexact: 0, whole: true };
   if (isNothing(b)) return { p: 1, r: 1, scale: a.scale, inexact: 0, whole: true };
   const ratio = a.scale.div(b.scale);

@@ -77,13 +77,21 @@ function cell(value: unknown, reader: Reader): Cell | undefined {
   return cells.every((one) => one !== undefined) ? cells.flatMap((one, index) => (index === 0 ? one : [", ", ...one])) : undefined;
 }
 
+/** A record whose inner records are told in columns of their own: the mark of a course is `top, reads`. */
+function flat(record: object, readers: readonly Reader[]): Readonly<Record<string, unknown>> {
+  const entries = Object.entries(record as Readonly<Record<string, unknown>>).flatMap(([key, value]): (readonly [string, unknown])[] => {
+    if (typeof value !== "object" || value === null || Array.isArray(value) || inEach(value, readers) !== undefined) return [[spaced(key), value]];
+    return Object.entries(flat(value, readers)).map(([inner, one]) => [`${spaced(key)}, ${inner}`, one]);
+  });
+  return Object.fromEntries(entries);
+}
+
 /** A list of records: a column for each key; the two figures of a quantity in both systems stand in one cell. */
 function recordTable(title: string, records: readonly unknown[], readers: readonly Reader[], heads: readonly string[]): Table {
-  const objects = records.filter((record): record is Readonly<Record<string, unknown>> => typeof record === "object" && record !== null);
+  const objects = records.filter((record) => typeof record === "object" && record !== null).map((record) => flat(record, readers));
   const keys = [...new Set(objects.flatMap((record) => Object.keys(record).filter((key) => inEach(record[key], readers) !== undefined)))];
   const rows = objects.map((record) => keys.map((key) => sideBySide(inEach(record[key], readers) ?? [[""]])));
-  const head = keys.map(spaced);
-  return { kind: "table", title: heads.length > 1 ? `${title} (${heads.join(" | ")})` : title, head, rows, needsHead: true };
+  return { kind: "table", title: heads.length > 1 ? `${title} (${heads.join(" | ")})` : title, head: keys, rows, needsHead: true };
 }
 
 function sideBySide([first = [], second]: readonly Cell[]): Cell {
