@@ -15,8 +15,8 @@ export const screwShearInSteel = /* @__PURE__ */ calculation({
   id: "fasteners.screw-shear-in-steel",
   title: "Nominal shear of a screw in steel",
   given: {
-    thicknessUnderHead: { is: "length", unit: ["in", "mm"], symbol: "t_1", says: "design thickness of the steel under the head", above: 0 },
-    ultimateStressUnderHead: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u1", says: "ultimate stress of the steel under the head", above: 0 },
+    thicknessUnderHead: { is: "length", unit: ["in", "mm"], symbol: "t_1", says: "design thickness under the head", above: 0 },
+    ultimateStressUnderHead: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u1", says: "ultimate stress under the head", above: 0 },
     thickness: { is: "length", unit: ["in", "mm"], symbol: "t_2", says: "design thickness of the other steel", above: 0 },
     ultimateStress: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F_u2", says: "ultimate stress of the other steel", above: 0 },
     screwDiameter: { is: "length", unit: ["in", "mm"], symbol: "d", says: "diameter of the screw", above: 0 },

@@ -17,10 +17,10 @@ export const spacingFromPressure = /* @__PURE__ */ calculation({
   id: "fasteners.spacing-from-pressure",
   title: "Screw spacing along a stud by wind pressure",
   given: {
-    pressure: { is: "pressure", unit: ["psf", "Pa"], symbol: "p", says: "wind pressure at allowable level, without sign", above: 0 },
+    pressure: { is: "pressure", unit: ["psf", "Pa"], symbol: "p", says: "wind pressure at allowable level", above: 0 },
     studSpacing: { is: "length", unit: ["in", "mm"], symbol: "S", says: "spacing of the studs", above: 0 },
     allowablePullOut: { is: "force", unit: ["lbf", "N"], symbol: "P_o", says: "allowable pull-out of one screw", above: 0 },
-    allowableBoardPullThrough: { is: "force", unit: ["lbf", "N"], symbol: "P_b", says: "allowable pull-through of the board: a test value over its safety factor", above: 0 },
+    allowableBoardPullThrough: { is: "force", unit: ["lbf", "N"], symbol: "P_b", says: "allowable pull-through: a test value over its factor", above: 0 },
     allowableScrewTension: { is: "force", unit: ["lbf", "N"], symbol: "P_t", says: "allowable tension of one screw", above: 0 },
     greatestSpacing: { is: "length", unit: ["in", "mm"], symbol: "s_max", says: "greatest spacing by practice or instructions", above: 0, default: "8 in", basis: usualScrewSpacing },
   },

@@ -17,7 +17,7 @@ export const freshMortarTemperature = /* @__PURE__ */ calculation({
   title: "Temperature of fresh mortar",
   given: {
     sandMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_a", says: "dry sand", above: 0 },
-    sandTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_a", says: "temperature of the sand, not frozen", atLeast: "32 degF", atMost: "212 degF" },
+    sandTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_a", says: "temperature of the sand", atLeast: "32 degF", atMost: "212 degF" },
     moistureMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_f", says: "free moisture in the sand", atLeast: 0 },
     cementMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_c", says: "cement and lime", above: 0 },
     cementTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_c", says: "temperature of the cement", atLeast: "-20 degF", atMost: "180 degF" },
@@ -29,11 +29,11 @@ export const freshMortarTemperature = /* @__PURE__ */ calculation({
     freezing: { is: "temperature", unit: ["degF", "degC"], symbol: "T_0", value: "32 degF", says: "where heat is counted from", basis: scaleZero },
   },
   steps: {
-    solidsCount: { is: "mass", unit: ["lb", "kg"], symbol: "S", says: "water that would hold as much heat as the solids", formula: "heatShare * (sandMass + cementMass)", basis: blend },
+    solidsCount: { is: "mass", unit: ["lb", "kg"], symbol: "S", says: "water that holds as much heat", formula: "heatShare * (sandMass + cementMass)", basis: blend },
     overFreezing: {
       is: "temperatureDifference", unit: ["degF", "degC"], symbol: "D", says: "mortar over freezing",
       formula: "(heatShare * (sandMass * (sandTemperature - freezing) + cementMass * (cementTemperature - freezing)) + moistureMass * (sandTemperature - freezing) + waterMass * (waterTemperature - freezing)) / (solidsCount + moistureMass + waterMass)",
-      basis: blend, differs: "the copy has the water inside the 0.22 above, outside it below; it stands outside",
+      basis: blend, differs: "the copy has the water inside the 0.22; it stands outside",
     },
     mortarTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T", says: "temperature of the fresh mortar", formula: "freezing + overFreezing", basis: arithmetic },
   },

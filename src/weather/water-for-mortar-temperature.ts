@@ -17,19 +17,19 @@ export const waterForMortarTemperature = /* @__PURE__ */ calculation({
   title: "Water for a temperature of fresh mortar",
   given: {
     sandMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_a", says: "dry sand", above: 0 },
-    sandTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_a", says: "temperature of the sand, not frozen", atLeast: "32 degF", atMost: "212 degF" },
+    sandTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_a", says: "temperature of the sand", atLeast: "32 degF", atMost: "212 degF" },
     moistureMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_f", says: "free moisture in the sand", atLeast: 0 },
     cementMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_c", says: "cement and lime", above: 0 },
     cementTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_c", says: "temperature of the cement", atLeast: "-20 degF", atMost: "180 degF" },
     waterMass: { is: "mass", unit: ["lb", "kg"], symbol: "W_m", says: "mixing water", above: 0 },
-    mortarTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T", says: "temperature wanted of the fresh mortar", atLeast: "32 degF", atMost: "120 degF" },
+    mortarTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T", says: "temperature wanted", atLeast: "32 degF", atMost: "120 degF" },
   },
   constants: {
     heatShare: { is: "ratio", symbol: "c", value: "0.22", says: "heat held by solids to that by water", basis: blend },
     freezing: { is: "temperature", unit: ["degF", "degC"], symbol: "T_0", value: "32 degF", says: "where heat is counted from", basis: scaleZero },
   },
   steps: {
-    solidsCount: { is: "mass", unit: ["lb", "kg"], symbol: "S", says: "water that would hold as much heat as the solids", formula: "heatShare * (sandMass + cementMass)", basis: blend },
+    solidsCount: { is: "mass", unit: ["lb", "kg"], symbol: "S", says: "water that holds as much heat", formula: "heatShare * (sandMass + cementMass)", basis: blend },
     overFreezing: {
       is: "temperatureDifference", unit: ["degF", "degC"], symbol: "D", says: "water over freezing",
       formula: "((mortarTemperature - freezing) * (solidsCount + moistureMass + waterMass) - heatShare * (sandMass * (sandTemperature - freezing) + cementMass * (cementTemperature - freezing)) - moistureMass * (sandTemperature - freezing)) / waterMass",
