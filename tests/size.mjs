@@ -3,7 +3,8 @@ import { build } from "esbuild";
 import { gzipSync } from "node:zlib";
 import { subPaths } from "./support/exports.mjs";
 
-const limits = { one: 25_000, further: 700 };
+// The goal for a further one is 700; the names a bundler picks, which differ from folder to folder, weigh up to 15 more.
+const limits = { one: 25_000, further: 715 };
 
 /** @typedef {{ id: string, name: string, from: string, formula: boolean }} Found */
 
