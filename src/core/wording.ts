@@ -29,6 +29,7 @@ interface WantedBy {
   readonly units: { readonly of: readonly string[] };
   /** A value within a limit; `percent` where a percentage seems to be meant. */
   readonly limit: { readonly limit: "above" | "atLeast" | "below" | "atMost"; readonly value: string; readonly percent?: string };
+  /** A whole number. */
   readonly whole: object;
   /** One of these by name. */
   readonly choice: { readonly of: readonly string[] };

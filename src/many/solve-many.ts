@@ -84,7 +84,7 @@ function hasNumbers({ values }: GivenColumn): boolean {
  * @param columns - under each name of its inputs a column of numbers with their unit, or one value for all rows
  * @param units - the units wanted for answers, where others than the first of the definition
  * @returns a column of numbers an answer, and the problems of rows that have none
- * @throws {@link InputError} where the columns themselves cannot be read: a unit, a missing input, different lengths
+ * @throws InputError where the columns themselves cannot be read: a unit, a missing input, different lengths
  * @example
  * ```ts
  * const faces = solveMany(coursedFace, { area: { values: [312, 48.5], unit: "ft2" }, unitLength: "11-5/8 in", unitHeight: "3-5/8 in", depth: { values: [0.75, 0], unit: "in" } });

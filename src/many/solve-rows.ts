@@ -34,7 +34,7 @@ interface Way {
  * @param rows - the inputs of each row by name
  * @param units - the units wanted for answers, where others than the first of the definition
  * @returns a column of numbers an answer, and the problems of rows that have none
- * @throws {@link InputError} where a unit that is wanted is none
+ * @throws InputError where a unit that is wanted is none
  * @example
  * ```ts
  * const unit = { unitLength: "11-5/8 in", unitHeight: "3-5/8 in" };
