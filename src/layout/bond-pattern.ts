@@ -24,9 +24,9 @@ export interface BondPattern {
 
 /**
  * Units of a course and of the one over it, laid out from end to end. Corner units come first, long and short leg turned
- * about, and the field between them closes by its joints, or by cut units away from the corners. Without corners the course
- * closes with whole units, or with whole units and a half where the offset is half; else it is centred with the same cut at
- * both ends. No piece is under the least cut.
+ * about, and the field between them closes by its joints, or by cut units away from the corners: one, or two alike side
+ * by side where one would be a sliver. Without corners the course closes with whole units, or with whole units and a
+ * half where the offset is half; else it is centred with the same cut at both ends. No piece is under the least cut.
  *
  * @example
  * ```ts
