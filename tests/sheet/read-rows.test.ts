@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../src/core/index.js";
+import { drawFrom } from "../support/random.js";
 import { readRows, type RowSource, type SheetRow } from "../../src/sheet/index.js";
 
 async function all(source: RowSource): Promise<readonly SheetRow[]> {
@@ -82,6 +83,23 @@ async function told(source: RowSource): Promise<readonly unknown[]> {
 const open = (row: number): readonly [number, string] => [row, `rows[${String(row)}]: a quote in it does not end`];
 
 describe("a stray quote", () => {
+  it("or several, wherever they stand below the header, cost no more rows than there are quotes", async () => {
+    const draw = drawFrom(11);
+    const rows = Array.from({ length: 30 }, (_, row) => [`wall ${String(row)}`, String(row), "9 ft", draw.one(["", "x", 'a "word"'])].join(","));
+    const sound = await told(["a,b,c,d", ...rows].join("\n"));
+    for (let job = 0; job < 400; job += 1) {
+      const quotes = draw.whole(1, 3);
+      let text = rows.join("\n");
+      for (let quote = 0; quote < quotes; quote += 1) {
+        const at = draw.one([draw.whole(0, text.length), text.indexOf(",", draw.whole(0, text.length - 9)) + 1, text.indexOf("\n", draw.whole(0, text.length)) + 1]);
+        text = `${text.slice(0, at)}"${text.slice(at)}`;
+      }
+      const found = await told(`a,b,c,d\n${text}`);
+      const lost = sound.filter((row) => !found.some((one) => JSON.stringify(one) === JSON.stringify(row)));
+      expect([text, found.length, lost.length <= quotes]).toEqual([text, 30, true]);
+    }
+  });
+
   it("costs its own row and no other, wherever the next quote stands", async () => {
     expect(await told('a,b,c\n1,"2,3\n4,5,6\n7,8,9\n')).toEqual([open(2), [3, "4|5|6"], [4, "7|8|9"]]);
     expect(await told('a,b,c\n1,"2,3\n4,5,6\n7,8",9\n10,11,12\n')).toEqual([open(2), [3, "4|5|6"], [4, '7|8"|9'], [5, "10|11|12"]]);

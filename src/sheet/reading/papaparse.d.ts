@@ -10,6 +10,6 @@ declare module "papaparse" {
     /** `leaveLast` keeps back a row that may go on after the text. */
     readonly parse: (text: string, from: number, leaveLast: boolean) => Parsed;
   }
-  const Papa: { readonly Parser: new (config: { readonly delimiter: string; readonly newline: string; readonly preview: number }) => Parser };
+  const Papa: { readonly Parser: new (config: { readonly delimiter: string; readonly newline: string; readonly preview?: number }) => Parser };
   export default Papa;
 }
