@@ -1,5 +1,10 @@
-import type { NoValueReason, Wording } from "../core/wording.js";
 import type { DimensionName } from "../core/dimensions.js";
+import type { NoValueReason, Wording } from "../core/wording.js";
+import { common } from "./spanish/common.js";
+import { film } from "./spanish/film.js";
+import { joints } from "./spanish/joints.js";
+import { spanishNames } from "./spanish/names.js";
+import { wordingOf, type WordingParts } from "./wording-of.js";
 
 const list = (names: readonly string[]): string => names.join(", ");
 const reasons: Readonly<Record<NoValueReason, string>> = {
@@ -11,6 +16,9 @@ const reasons: Readonly<Record<NoValueReason, string>> = {
 };
 const limits = { above: "mayor que", atLeast: "al menos", below: "menor que", atMost: "a lo más" };
 const but = (given: string, wanted: string): string => `es ${given}, pero debe ser ${wanted}`;
+
+/** What is given that is no text and no number, as core shows it. */
+const kinds: Readonly<Record<string, string>> = { "a list": "una lista", "an object": "un objeto", "a function": "una función", "a symbol": "un símbolo", "a bigint": "un bigint" };
 
 const dimensions: Readonly<Record<DimensionName, string>> = {
   ratio: "una proporción",
@@ -43,24 +51,17 @@ const dimensions: Readonly<Record<DimensionName, string>> = {
   perTime: "una tasa por tiempo",
 };
 
-/**
- * How problems read in Spanish. The names of inputs, and reasons that only one calculation knows, stay as that
- * calculation writes them.
- *
- * @example
- * ```ts
- * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
- * tried.ok ? [] : tried.problems.map((one) => problemText({ ...one, says: "" }, spanish)); // ['wetFilm: "18" no lleva unidad; escriba un número y una de estas unidades: mil, um, in, ft, yd, mm']
- * ```
- */
-export const spanish: Wording = {
+/** What the Spanish wording is made of: for an app that words some of it otherwise, with `wordingOf`. */
+export const spanishParts: WordingParts = {
   input: "entrada",
+  names: spanishNames,
+  refusals: { common, film, joints },
   dimension: (name) => dimensions[name],
   problems: {
     missing: (_, wanted) => (wanted === "" ? "falta" : `falta; ${wanted}`),
     unknown: (_, wanted) => `no se conoce aquí; ${wanted}`,
-    either: (given, wanted) => `${given === "" ? "no se dio ninguno" : `${given} se excluyen`}; ${wanted}`,
-    wrongKind: (given, wanted) => `${given} no se puede leer; ${wanted}`,
+    either: (given, wanted) => `${given === "" ? "no se dio ninguno" : `${given.replaceAll(" and ", " y ")} se excluyen`}; ${wanted}`,
+    wrongKind: (given, wanted) => `${kinds[given] ?? given} no se puede leer; ${wanted}`,
     empty: (_, wanted) => `está vacío; ${wanted}`,
     tooLong: (given, wanted) => `${given} es demasiado largo; ${wanted}`,
     notANumber: (given, wanted) => `${given} no tiene un número que se pueda leer; ${wanted}`,
@@ -89,6 +90,17 @@ export const spanish: Wording = {
     near: ({ key }) => `¿quiso decir ${key}?`,
     exactlyOne: ({ of }) => `dé exactamente uno de ${of.join(" y ")}`,
     value: ({ reason }) => reasons[reason],
-    words: ({ words }) => words,
   },
 };
+
+/**
+ * How problems read in Spanish, with the names of inputs and the refusals of every topic. What a function of your own says
+ * stays as you write it.
+ *
+ * @example
+ * ```ts
+ * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
+ * tried.ok ? [] : tried.problems.map((one) => problemText(one, spanish)); // ['wetFilm (película húmeda de una mano): "18" no lleva unidad; escriba un número y una de estas unidades: mil, um, in, ft, yd, mm']
+ * ```
+ */
+export const spanish: Wording = /* @__PURE__ */ wordingOf(spanishParts);

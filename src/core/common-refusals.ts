@@ -1,0 +1,27 @@
+import { text, wordsFrom } from "./refusals.js";
+
+/** What is counted in a list that is given. */
+export type Counted =
+  | "batches" | "days" | "heads and sills" | "heights" | "intervals" | "items" | "layers" | "lengths" | "openings" | "pieces" | "readings"
+  | "spots" | "stages" | "tasks" | "units";
+
+/** What a list has none of. */
+export type NoneOf = "clearance" | "edge" | "elevation" | "layer" | "reading" | "row" | "spot" | "wall";
+
+/** What has its name to itself. */
+export type Named = "a batch" | "a stage" | "an elevation";
+
+/** Refusals that several topics have, in English. */
+export const commonRefusals = {
+  counted: ({ count, of }: { count: number; of: Counted }) => text`${count} ${of}`,
+  noneGiven: ({ of }: { of: NoneOf }) => text`no ${of} is given`,
+  giveOneOrMore: () => "give one or more",
+  fromOneTo: ({ most }: { most: number }) => text`there are from 1 to ${most}`,
+  leaveOut: () => "leave it out",
+  writeWhole: () => "write a whole number",
+  takenName: ({ of }: { of: Named }) => text`there is ${of} of this name already; give each its own`,
+  heightsOfUnits: () => "give 1 to 100 heights of units, course by course",
+};
+
+/** Words a refusal that several topics have. */
+export const common = /* @__PURE__ */ wordsFrom("common", commonRefusals);

@@ -1,0 +1,34 @@
+import type { QuantityJson } from "./quantity.js";
+import type { Words, WordValue } from "./wording.js";
+
+/**
+ * The refusals of a topic in English: each a name, and how its values read in words. Another language has the same names
+ * with the same values, and the compiler asks for every one of them.
+ */
+export type Refusals = Readonly<Record<string, (values: never) => string>>;
+
+/** Puts values into a text as they read: a quantity with its unit, a list with commas. */
+export function text(parts: TemplateStringsArray, ...values: readonly WordValue[]): string {
+  return parts.reduce((all, part, index) => `${all}${valueText(values[index - 1] ?? "")}${part}`);
+}
+
+// What a problem holds may have been JSON on its way; a quantity is then its value and unit.
+function valueText(value: WordValue | QuantityJson): string {
+  if (typeof value !== "object") return String(value);
+  if ("dimension" in value) return value.toString();
+  return "unit" in value ? `${value.value} ${value.unit}`.trim() : value.join(", ");
+}
+
+/**
+ * Makes the function by which a topic words its refusals: it gives them as data, with the English in it.
+ *
+ * @param topic - the name of the topic; a refusal is `"topic.name"`
+ * @param refusals - the topic's refusals in English
+ */
+export function wordsFrom<const R extends Refusals>(topic: string, refusals: R): <Name extends keyof R & string>(name: Name, ...values: Parameters<R[Name]>) => Words {
+  return (name, ...values) => {
+    const [inWords] = values as readonly [Words["values"]?];
+    const words = (refusals[name] as (...values: unknown[]) => string)(...values);
+    return { kind: "words", words, name: `${topic}.${name}`, ...(inWords === undefined ? {} : { values: inWords }) };
+  };
+}

@@ -1,0 +1,86 @@
+// The refusals that only one topic knows: each is told in Spanish with the same figures, and no English is left in it.
+import { describe, expect, it } from "vitest";
+import { commonRefusals } from "../../src/core/common-refusals.js";
+import { type Problem, problemText } from "../../src/core/index.js";
+import type { Refusals } from "../../src/core/refusals.js";
+import { filmReadingCheck, filmReadingPlan, spreadingRate, wetFilmBracket } from "../../src/film/index.js";
+import { filmRefusals } from "../../src/film/refusals.js";
+import { mixedFace, toolingLoss } from "../../src/joints/index.js";
+import { jointsRefusals } from "../../src/joints/refusals.js";
+import { type RefusalTexts, spanish, spanishParts } from "../../src/wording/index.js";
+import { samples } from "./samples/index.js";
+
+const english: { readonly [Topic in keyof RefusalTexts]: Refusals } = {
+  common: commonRefusals,
+  film: filmRefusals,
+  joints: jointsRefusals,
+};
+
+/** Words of English that are no word of Spanish, no name of an input and no name of a rule. */
+const englishWords = /\b(the|an|of|is|are|it|its|and|with|without|must|give|leave|needs?|write|which|where|there|that|this|than|from|above|below|least|most|one|each|have|has)\b/i;
+/** What an input takes is the same in every language, and so stands in quotes, or in brackets where it is a name of ours. */
+const prose = (text: string): string => text.replace(/"[^"]*"|\([^)]*\)|\{[^}]*\}/g, "");
+const figures = (text: string): readonly string[] => text.match(/\d[\d.,:/-]*(?<=\d)(?: (?:%|mil|um|in|ft|mm|m|ft2|m2|gal|lb|degF|degC|h|min|psi)\b)?/g) ?? [];
+
+type Word = (values?: unknown) => string;
+const all = Object.entries(english).flatMap(([topic, refusals]) =>
+  Object.entries(refusals).map(([name, said]) => {
+    const values = (samples[topic as keyof RefusalTexts] as Readonly<Record<string, unknown>>)[name];
+    const inSpanish = (spanishParts.refusals[topic as keyof RefusalTexts] as Readonly<Record<string, Word>>)[name];
+    return { name: `${topic}.${name}`, english: (said as Word)(values), spanish: inSpanish?.(values) ?? "" };
+  }));
+
+describe("every refusal", () => {
+  it.each(all)("$name", ({ english, spanish }) => {
+    expect(english).not.toMatch(/undefined|\[object/);
+    expect(spanish).not.toMatch(/undefined|\[object/);
+    expect(spanish).not.toBe("");
+    expect(spanish).not.toBe(english);
+    expect(prose(spanish)).not.toMatch(englishWords);
+    expect([...figures(spanish)].sort()).toEqual([...figures(english)].sort());
+  });
+
+  it("is under one name only in its topic, and all of them are looked at", () => {
+    expect(Object.keys(english).sort()).toEqual(Object.keys(spanishParts.refusals).sort());
+  });
+});
+
+const spanishOf = (run: { readonly try: (input: unknown) => unknown }, input: unknown): readonly string[] =>
+  (run.try(input) as { readonly problems?: readonly Problem[] }).problems?.map((one) => problemText(one, spanish)) ?? [];
+const size = { unitLength: "15 in", unitHeight: "7 in" };
+
+describe("a refusal as it is met", () => {
+  it.each([
+    [filmReadingCheck, { film: "dry", rule: "SSPC-PA 2 level 1", least: "10 mil", spots: [{ readings: ["11 mil"] }] }, [
+      "spots: 1 punto: SSPC-PA 2 level 1 juzga juntos 5 puntos de un área de 100 ft2; revise cada área por separado",
+      "spots[0].readings: 1 lectura: un punto es el promedio de 3 o más",
+    ]],
+    [filmReadingCheck, { film: "wet", rule: "band", least: "15 mil", most: "12 mil", spots: [] }, [
+      "most: es 12 mil, pero debe ser al menos la película mínima, 15 mil",
+      "spots: no se dio ningún punto: dé al menos uno",
+    ]],
+    [filmReadingPlan, { area: "1250 ft2", rule: "own", spotsPerArea: 5 }, ["areaSize: falta; una regla propia necesita areaSize y readingsPerSpot"]],
+    [spreadingRate, { dryFilm: "10 mil", coats: 1 }, ["volumeSolids (sólidos en volumen): falta; una película seca lo necesita; escriba un porcentaje de la ficha técnica"]],
+    [wetFilmBracket, { lastWetTooth: "16 mil", firstDryTooth: "14 mil" }, ["firstDryTooth: es 14 mil, pero debe ser mayor que el último diente mojado, 16 mil"]],
+    [mixedFace, { area: "200 ft2", sizes: [{ ...size, share: "60 %" }, { ...size, share: "35 %" }], headJoint: "3/8 in", bedJoint: "3/8 in", depth: "3/4 in" }, [
+      "sizes: las proporciones suman 95 %: deben sumar 100 %",
+    ]],
+    [toolingLoss, { profile: "raked", width: "3/8 in", depth: "3/4 in", toolRadius: "1/4 in", profileDepth: "3/16 in" }, ["toolRadius: no lo escriba para una junta rehundida (raked)"]],
+  ])("%#", (run, input, texts) => {
+    expect(spanishOf(run, input)).toEqual(texts);
+  });
+
+  it("is data: its name, and its values with their units, which JSON keeps", () => {
+    const [problem] = (wetFilmBracket.try({ lastWetTooth: "16 mil", firstDryTooth: "14 mil" }) as { readonly problems: readonly [Problem] }).problems;
+    expect(problem.wants).toMatchObject({ kind: "words", name: "film.firstDryUnderLastWet" });
+    const sent = JSON.parse(JSON.stringify(problem)) as Problem;
+    expect(sent.wants).toMatchObject({ values: { lastWetTooth: { value: "16", unit: "mil" } } });
+    expect(problemText(sent, spanish)).toBe(problemText(problem, spanish));
+  });
+
+  it("stays as it is written in a function of one's own", () => {
+    const own = { code: "refused", path: ["hue"], says: "hue of the joint", given: "red", wants: { kind: "words", words: "only grey is kept" } } as const;
+    expect(problemText(own, spanish)).toBe("hue (hue of the joint): red: only grey is kept");
+    expect(problemText({ ...own, wants: { ...own.wants, name: "constructor.name" } }, spanish)).toBe("hue (hue of the joint): red: only grey is kept");
+  });
+});
