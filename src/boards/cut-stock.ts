@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
@@ -10,6 +11,7 @@ import { costOf, type CuttingJob, leastCost, roomFor, type StockPiece } from "./
 import { cuttingJobOf } from "./cutting-job.js";
 import { exactLength, shownLike } from "./exact-length.js";
 import { max } from "./face.js";
+import { say } from "./refusals.js";
 
 /** Pieces of stock that are cut alike. */
 export interface StockCut {
@@ -133,15 +135,15 @@ function alike(pieces: readonly StockPiece[]): readonly { readonly piece: StockP
 
 function troublesOf({ wanted, stock }: z.output<typeof cutStockInput>): readonly Trouble[] {
   const troubles: Trouble[] = [];
-  if (wanted.length === 0 || wanted.length > most.wanted) troubles.push(refusal(["wanted"], `${String(wanted.length)} lengths`, `give 1 to ${String(most.wanted)} lengths`));
-  if (stock.length === 0 || stock.length > most.stock) troubles.push(refusal(["stock"], `${String(stock.length)} lengths`, `give 1 to ${String(most.stock)} lengths that can be bought`));
+  if (wanted.length === 0 || wanted.length > most.wanted) troubles.push(refusal(["wanted"], common("counted", { count: wanted.length, of: "lengths" }), say("lengthsFromOneTo", { most: most.wanted })));
+  if (stock.length === 0 || stock.length > most.stock) troubles.push(refusal(["stock"], common("counted", { count: stock.length, of: "lengths" }), say("stockFromOneTo", { most: most.stock })));
   const longest = stock.length === 0 ? undefined : stock.map(exactLength).reduce(max);
   let pieces = 0;
   wanted.forEach(({ length, count }, index) => {
     pieces += count.toNumber();
-    if (!count.to().isInteger()) troubles.push(refusal(["wanted", index, "count"], count.toString(), "give a whole number"));
-    if (longest !== undefined && exactLength(length).compare(longest) > 0) troubles.push(refusal(["wanted", index, "length"], length.toString(), "it is longer than every stock length; it must be joined from pieces"));
+    if (!count.to().isInteger()) troubles.push(refusal(["wanted", index, "count"], count.toString(), say("giveWhole")));
+    if (longest !== undefined && exactLength(length).compare(longest) > 0) troubles.push(refusal(["wanted", index, "length"], length.toString(), say("longerThanStock")));
   });
-  if (pieces > most.pieces) troubles.push(refusal(["wanted"], `${String(pieces)} pieces`, `at most ${String(most.pieces)} are cut at once`));
+  if (pieces > most.pieces) troubles.push(refusal(["wanted"], common("counted", { count: pieces, of: "pieces" }), say("mostCut", { most: most.pieces })));
   return troubles;
 }

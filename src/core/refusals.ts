@@ -7,7 +7,7 @@ import type { Words, WordValue } from "./wording.js";
  */
 export type Refusals = Readonly<Record<string, (values: never) => string>>;
 
-/** Puts values into a text as they read: a quantity with its unit, a list with commas. */
+/** Puts values into a text as they read: a quantity with its unit, names with commas, sentences with semicolons. */
 export function text(parts: TemplateStringsArray, ...values: readonly WordValue[]): string {
   return parts.reduce((all, part, index) => `${all}${valueText(values[index - 1] ?? "")}${part}`);
 }
@@ -16,7 +16,8 @@ export function text(parts: TemplateStringsArray, ...values: readonly WordValue[
 function valueText(value: WordValue | QuantityJson): string {
   if (typeof value !== "object") return String(value);
   if ("dimension" in value) return value.toString();
-  return "unit" in value ? `${value.value} ${value.unit}`.trim() : value.join(", ");
+  if ("unit" in value) return `${value.value} ${value.unit}`.trim();
+  return value.map((one) => (typeof one === "string" ? one : one.words)).join(value.some((one) => typeof one === "object") ? "; " : ", ");
 }
 
 /**

@@ -21,7 +21,16 @@ export type ProblemCode =
 export type NoValueReason = "division" | "root" | "logarithm" | "arcsine" | "size";
 
 /** A value that stands in words; a quantity is itself, so that a wording may show it in another unit. */
-export type WordValue = string | number | readonly string[] | { readonly dimension: DimensionName; readonly toString: () => string };
+export type WordValue = string | number | readonly string[] | { readonly dimension: DimensionName; readonly toString: () => string } | readonly Words[];
+
+/** Words as data: their name, `"film.dryFilmNeedsSolids"`, the values in them, and the same in English. */
+export interface Words {
+  readonly kind: "words";
+  readonly words: string;
+  /** The topic and the name in it; words of one's own need none. */
+  readonly name?: string;
+  readonly values?: Readonly<Record<string, WordValue>>;
+}
 
 interface WantedBy {
   /** A number, for a count. */
@@ -46,15 +55,12 @@ interface WantedBy {
   readonly exactlyOne: { readonly of: readonly string[] };
   /** Other inputs, for which the step has a value. */
   readonly value: { readonly reason: NoValueReason };
-  /** What only the function at hand knows: in English, and under its name with the values that stand in it. */
-  readonly words: { readonly words: string; readonly name?: string; readonly values?: Readonly<Record<string, WordValue>> };
+  /** What only the function at hand knows. */
+  readonly words: Words;
 }
 
 /** What is wanted instead, as data, for an app that words it itself. */
 export type Wanted = { readonly [K in keyof WantedBy]: { readonly kind: K } & WantedBy[K] }[keyof WantedBy];
-
-/** Words as data: their name, `"film.needsSolids"`, the values in them, and the same in English. */
-export type Words = Extract<Wanted, { readonly kind: "words" }>;
 
 /** How problems read in a language. It is complete by its type: a code without words does not compile. */
 export interface Wording {

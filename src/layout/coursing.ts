@@ -1,13 +1,16 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { markRounding } from "../data/layout.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { type ClosedRun, closeRun, type ClosingJoint, sizeAt } from "./close-run.js";
 import { checkJointRange, jointRange } from "./joint-range.js";
+import { say } from "./refusals.js";
 import { type RodCourse, rodCourses, tapes } from "./story-rod.js";
 
 const coursingInput = /* @__PURE__ */ (() =>
@@ -71,9 +74,9 @@ export const coursing = /* @__PURE__ */ composed({
 function layCourses(given: ReadCoursing, work: Work): Coursing {
   const { height, unitHeights, bedJoint, datum, bedJointLies, leastCut, tape } = given;
   checkJointRange(bedJoint, "bedJoint", work);
-  if (datum === "bed to bed" && bedJointLies === undefined) work.problem({ code: "missing", path: ["bedJointLies"], given: "", wanted: 'write "under the unit", or "over the unit" where the first unit stands on a ledger' });
-  if (datum !== "bed to bed" && bedJointLies !== undefined) work.problem({ code: "refused", path: ["bedJointLies"], given: bedJointLies, wanted: `from ${datum} tells where the joints lie; leave it out` });
-  if (unitHeights.length === 0 || unitHeights.length > 100) work.refuse({ code: "refused", path: ["unitHeights"], given: `${String(unitHeights.length)} heights`, wanted: "give 1 to 100 heights of units, course by course" });
+  if (datum === "bed to bed" && bedJointLies === undefined) work.problem({ code: "missing", path: ["bedJointLies"], given: "", wanted: say("sayWhereBedJointLies") });
+  if (datum !== "bed to bed" && bedJointLies !== undefined) work.problem({ code: "refused", path: ["bedJointLies"], given: bedJointLies, wanted: say("datumTells", { datum }) });
+  if (unitHeights.length === 0 || unitHeights.length > 100) work.refuse(refusal(["unitHeights"], common("counted", { count: unitHeights.length, of: "heights" }), common("heightsOfUnits")));
   const closed = closeRun({ run: height, ends: datum, joint: bedJoint, sizes: unitHeights, leastCut, waysToCut: [1, 2], called: "courses", path: ["height"] }, work);
   const { joint, whole, cuts, cut, closing } = closed;
   work.stand(markRounding);

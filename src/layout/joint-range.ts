@@ -3,6 +3,7 @@ import type { Work } from "../core/composed.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { quantityField } from "../schema/fields.js";
 import type { JointRange } from "./close-run.js";
+import { say } from "./refusals.js";
 
 /** The joints that may be taken, and the one that is wanted. */
 export const jointRange = /* @__PURE__ */ (() =>
@@ -14,6 +15,6 @@ export const jointRange = /* @__PURE__ */ (() =>
 
 /** Notes where the wanted joint does not lie between the other two. */
 export function checkJointRange({ least, wanted, most }: JointRange, at: string, work: Work): void {
-  if (compare(wanted, least) < 0) work.problem({ code: "tooLow", path: [at, "wanted"], given: wanted.toString(), wanted: `at least the narrowest joint, ${least.toString()}` });
-  if (compare(wanted, most) > 0) work.problem({ code: "tooHigh", path: [at, "wanted"], given: wanted.toString(), wanted: `at most the widest joint, ${most.toString()}` });
+  if (compare(wanted, least) < 0) work.problem({ code: "tooLow", path: [at, "wanted"], given: wanted.toString(), wanted: say("jointUnderNarrowest", { least }) });
+  if (compare(wanted, most) > 0) work.problem({ code: "tooHigh", path: [at, "wanted"], given: wanted.toString(), wanted: say("jointOverWidest", { most }) });
 }

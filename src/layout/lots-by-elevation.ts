@@ -1,11 +1,14 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { usualLots } from "../data/layout.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { lotsForArea } from "./lots-for-area.js";
+import { say } from "./refusals.js";
 
 const lotsInput = /* @__PURE__ */ (() =>
   z.strictObject({
@@ -51,9 +54,9 @@ export const lotsByElevation = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(lotsInput),
   run: ({ elevations, lotCover, waste }, work): LotsByElevation => {
     elevations.forEach(({ name }, index) => {
-      if (elevations.findIndex((one) => one.name === name) < index) work.problem({ code: "refused", path: ["elevations", index, "name"], given: `"${name}"`, wanted: "another elevation has this name; give each its own" });
+      if (elevations.findIndex((one) => one.name === name) < index) work.problem({ code: "refused", path: ["elevations", index, "name"], given: `"${name}"`, wanted: say("anotherElevation") });
     });
-    if (elevations.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more" });
+    if (elevations.length === 0) work.refuse(refusal(["elevations"], common("noneGiven", { of: "elevation" }), common("giveOneOrMore")));
     work.stand(usualLots);
     const rows = elevations.map(({ name, area }, index): ElevationLots => {
       const { net, lots } = work.part(lotsForArea, { area, waste, lotCover }, ["elevations", index]).answers;

@@ -1,8 +1,10 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { flatnessTable, largeEdge, limitCaution } from "../data/limits.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
@@ -52,7 +54,7 @@ export const flatness = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(flatnessInput),
   cautions: [limitCaution, "Setting mortar is no levelling coat: flatten what is over before the units go on, and write down who owns it."],
   run: ({ rule, longestEdge, readings: given }, work): Flatness => {
-    if (given.length === 0) work.refuse({ code: "refused", path: ["readings"], given: "no reading is given", wanted: "give one or more" });
+    if (given.length === 0) work.refuse(refusal(["readings"], common("noneGiven", { of: "reading" }), common("giveOneOrMore")));
     const row = rowOf(rule, longestEdge);
     const readings = given.map(({ where, straightedge, gap }, index) => judged(row, where ?? `reading ${String(index + 1)}`, straightedge, gap, work));
     const says = (wanted: Judged["verdict"]): readonly string[] => readings.filter(({ verdict }) => verdict === wanted).map((one) => one.says);

@@ -5,6 +5,7 @@ import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { jointsThrough, movementCaution } from "../data/movement.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
+import { say } from "./refusals.js";
 
 const places = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => z.array(quantityField("length", { says, atLeast: 0 }));
 
@@ -52,7 +53,7 @@ export const movementJointCheck = /* @__PURE__ */ composed({
     work.stand(jointsThrough);
     for (const [name, list] of Object.entries({ joints, backingJoints })) {
       list.forEach((at, index) => {
-        if (compare(at, length) > 0) work.problem({ code: "tooHigh", path: [name, index], given: at.toString(), wanted: `at most the length of the wall, ${length.toString()}` });
+        if (compare(at, length) > 0) work.problem({ code: "tooHigh", path: [name, index], given: at.toString(), wanted: say("beyondWallLength", { length }) });
       });
     }
     const carries = (at: Quantity<"length">) => (joint: Quantity<"length">): boolean => compare(compare(joint, at) < 0 ? subtract(at, joint) : subtract(joint, at), reach) <= 0;

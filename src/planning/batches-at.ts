@@ -1,10 +1,12 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import { compare } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { batchLog, type PlaceRead } from "./batch-log-input.js";
 import { type BatchRow, batchRows } from "./batch-rows.js";
+import { say } from "./refusals.js";
 
 /** The batches a unit was set and pointed with. */
 export interface BatchesAt {
@@ -48,7 +50,7 @@ export const batchesAt = /* @__PURE__ */ composed({
     const batches = rows.filter(({ places }) => places.some(covers));
     if (batches.length === 0) {
       const known = [...new Set(rows.flatMap(({ places }) => places.map((place) => place.elevation)))];
-      work.refuse({ code: "noAnswer", path: ["unit"], given: `${elevation}, ${across.toString()} across, ${up.toString()} up`, wanted: `no batch is written down there; there are places on ${known.join(", ")}` });
+      work.refuse(refusal(["unit"], say("placeOfUnit", { elevation, across, up }), say("noBatchThere", { elevations: known }), "noAnswer"));
     }
     return { batches };
   },

@@ -1,7 +1,9 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { crewDuration } from "./crew-duration.js";
@@ -69,7 +71,7 @@ export const crewDays = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(input),
   cautions: ["Rates are those of your own records; a rate read or heard elsewhere is for a first look. Keep hours by task and feed the next bid."],
   run: ({ tasks, day, crew, availability }, work): CrewDays => {
-    if (tasks.length === 0 || tasks.length > 1000) work.refuse({ code: "refused", path: ["tasks"], given: `${String(tasks.length)} tasks`, wanted: "there are from 1 to 1000" });
+    if (tasks.length === 0 || tasks.length > 1000) work.refuse(refusal(["tasks"], common("counted", { count: tasks.length, of: "tasks" }), common("fromOneTo", { most: 1000 })));
     const told = tasks.map(({ name, rate }, index): TaskLabour => ({ name, labour: labourOf(rate, work, ["tasks", index, "rate"]) }));
     const labour = sum(told.map((task) => task.labour));
     const { atTool, efficiency, equivalent } = work.part(toolTime, day, ["day"]).answers;

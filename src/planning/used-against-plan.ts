@@ -1,8 +1,10 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { filmFromUsage } from "../film/film-from-usage.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
@@ -73,7 +75,7 @@ export const usedAgainstPlan = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(input),
   cautions: ["Empties prove a mean and no place: readings and lifted units prove the rest. Count empties before the skip is emptied."],
   run: ({ items }, work): { readonly items: readonly UsedAgainstPlan[] } => {
-    if (items.length === 0 || items.length > 1000) work.refuse({ code: "refused", path: ["items"], given: `${String(items.length)} items`, wanted: "there are from 1 to 1000" });
+    if (items.length === 0 || items.length > 1000) work.refuse(refusal(["items"], common("counted", { count: items.length, of: "items" }), common("fromOneTo", { most: 1000 })));
     return { items: items.map((one, index) => judge(one, work, ["items", index])) };
   },
 });

@@ -1,8 +1,10 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown } from "../core/problems.js";
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
+import { say } from "./refusals.js";
 
 /** Input that is not written to: a job kept in a variable `as const` has lists that are read only. */
 export type ReadOnly<T> = T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
@@ -60,7 +62,7 @@ export function nested<S extends z.ZodMiniType>(schema: S): Nested<S> {
 /** The key that a record of zod leaves out without a word, wherever it stands as a key of its own. */
 function prototypeKeys(value: unknown, path: Path = []): readonly Problem[] {
   if (typeof value !== "object" || value === null || value instanceof Quantity) return [];
-  const own = Object.hasOwn(value, "__proto__") ? [problem({ code: "unknown", path: [...path, "__proto__"], given: "", wanted: "leave it out" })] : [];
+  const own = Object.hasOwn(value, "__proto__") ? [problem({ code: "unknown", path: [...path, "__proto__"], given: "", wanted: common("leaveOut") })] : [];
   if (path.length > deepest) return own;
   return [...own, ...Object.entries(value).flatMap(([key, one]) => (key === "__proto__" ? [] : prototypeKeys(one, [...path, Array.isArray(value) ? Number(key) : key])))];
 }
@@ -77,13 +79,13 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
   if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
   if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
-  if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: `write at most ${String(issue.maximum)} letters` })];
-  const wanted = issue.code === "invalid_type" ? `write ${article(issue.expected ?? "something else")}` : issue.message;
+  if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: say("mostLetters", { most: Number(issue.maximum) }) })];
+  const wanted = issue.code === "invalid_type" ? say("writeKind", { kind: article(issue.expected ?? "something else") }) : issue.message;
   return [problem({ code: "wrongKind", path, given: shown(value), wanted })];
 }
 
 function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {
-  const wanted: Wanted | string = values.length === 0 ? "it must be one that is known" : { kind: "choice", of: values.map(String) };
+  const wanted: Wanted = values.length === 0 ? say("oneThatIsKnown") : { kind: "choice", of: values.map(String) };
   if (value === undefined) return problem({ code: "missing", path, given: "", wanted });
   return problem({ code: "notAChoice", path, given: shown(value), wanted });
 }
@@ -91,7 +93,7 @@ function choice(path: Path, value: unknown, values: readonly unknown[]): Problem
 function unknownKey(path: Path, key: string, schema: z.ZodMiniType): Problem {
   const known = keysAt(schema, path);
   const near = nearest(key, known);
-  const wanted: Wanted | string = near === undefined ? (known.length === 0 ? "leave it out" : { kind: "key", of: known }) : { kind: "near", key: near };
+  const wanted: Wanted = near === undefined ? (known.length === 0 ? common("leaveOut") : { kind: "key", of: known }) : { kind: "near", key: near };
   return problem({ code: "unknown", path: [...path, key.slice(0, 80)], given: "", wanted });
 }
 

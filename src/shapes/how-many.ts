@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { problem } from "../core/problems.js";
 import { quantityField } from "../schema/fields.js";
 
@@ -9,8 +10,8 @@ export const howMany = /* @__PURE__ */ (() =>
     z.transform((count, context): number => {
       const given = count?.toString() ?? "1";
       if (/^\d+$/.test(given)) return Number(given);
-      const wanted = "write a whole number";
-      context.issues.push({ code: "custom", input: given, message: wanted, params: { problem: problem({ code: "refused", path: [], says: "how many alike", given, wanted }) } });
+      const wanted = common("writeWhole");
+      context.issues.push({ code: "custom", input: given, message: wanted.words, params: { problem: problem({ code: "refused", path: [], says: "how many alike", given, wanted }) } });
       return z.NEVER;
     }),
   ))();

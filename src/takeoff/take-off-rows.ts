@@ -5,6 +5,7 @@ import { nested } from "../schema/nested.js";
 import { type Cells, fillWall, problemOfRow, type WallPattern } from "./fill-wall.js";
 import { type Assembly, assemblySchema, type ReadAssembly, type ReadJob } from "./job.js";
 import { elevation } from "./job-elevation.js";
+import { say } from "./refusals.js";
 import { type RowTotals, Totals } from "./row-totals.js";
 import type { TakeOff } from "./take-job.js";
 import { takeOffOfRead } from "./take-read.js";
@@ -96,7 +97,7 @@ type ReadRow = { readonly row: number; readonly cells: Cells } | { readonly row:
 
 function cellsOf(row: unknown, next: number): ReadRow {
   if (typeof row !== "object" || row === null || Array.isArray(row)) {
-    return { row: next, problems: [problem({ code: "wrongKind", path: ["rows", next], given: shown(row), wanted: "write an object: the cells of a row by the names of the columns" })] };
+    return { row: next, problems: [problem({ code: "wrongKind", path: ["rows", next], given: shown(row), wanted: say("writeARow") })] };
   }
   const { row: number, cells, value = cells, problems } = row as { readonly row?: unknown; readonly cells?: unknown; readonly value?: unknown; readonly problems?: unknown };
   if (typeof number === "number" && Array.isArray(problems)) return { row: number, problems: problems as readonly Problem[] };

@@ -1,7 +1,9 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { unitsForFace } from "../layout/units-for-face.js";
 import { nameField, quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
@@ -52,7 +54,7 @@ export const unitsByElevation = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(elevationsInput),
   cautions: ["Have each elevation delivered from one lot and never change the lot within a panel: shades differ."],
   run: ({ elevations, ...unit }, work) => {
-    if (elevations.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more" });
+    if (elevations.length === 0) work.refuse(refusal(["elevations"], common("noneGiven", { of: "elevation" }), common("giveOneOrMore")));
     const counted = elevations.map(({ name, area, cornerCover }, index) => ({ name, ...work.part(unitsForFace, { area, cornerCover, ...unit }, ["elevations", index]).answers }));
     const packs = sum(counted.map((one) => one.packs));
     const pooled = work.part(unitsForFace, { area: sum(elevations.map(({ area }) => area)), cornerCover: sum(elevations.map(({ cornerCover }) => cornerCover)), ...unit }).answers.packs;

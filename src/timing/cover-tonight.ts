@@ -11,6 +11,7 @@ import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./cloc
 import { type Cover, coverByMean, type CoverRule } from "./cover-by-mean.js";
 import { type DayMean, dayMeans, type MeanBy } from "./day-means.js";
 import { airRecordInput } from "./record-input.js";
+import { say } from "./refusals.js";
 
 /** What a rule asks for the masonry laid today. */
 export interface CoverAsked extends Cover {
@@ -79,7 +80,7 @@ export const coverTonight = /* @__PURE__ */ composed({
     work.stand(meanDaily);
     work.stand(topCover);
     const own = known.find((one) => one.meanBy === meanBy);
-    if (own === undefined) return work.refuse({ code: "refused", path: ["meanBy"], given: meanBy, wanted: "a low and a high have no mean of the hours; give a record, or take the mean of low and high" });
+    if (own === undefined) return work.refuse({ code: "refused", path: ["meanBy"], given: meanBy, wanted: say("lowAndHighHaveNoMean") });
     const chosen = asked(rule, own);
     const all = (Object.keys(coverRules) as CoverRule[]).flatMap((by) => known.map((one) => asked(by, one)));
     const others = all.filter((other) => other.method !== chosen.method || other.until !== chosen.until);

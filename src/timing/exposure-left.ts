@@ -9,6 +9,7 @@ import { nested } from "../schema/nested.js";
 import { dayField } from "./clock-field.js";
 import { type CalendarDay, dayAfter, daysBetween, readDate, troublesIn } from "./clock.js";
 import { exposureShare } from "./exposure-share.js";
+import { say } from "./refusals.js";
 
 /** How long a barrier will have been bare, and how far that is from its limit. */
 export interface ExposureLeft {
@@ -50,7 +51,7 @@ export const exposureLeft = /* @__PURE__ */ composed({
     const until = readDate(claddingOn, { path: ["claddingOn"], says: "day it is clad" });
     refuseAll(troublesIn([from, until]), work);
     const days = daysBetween(from as CalendarDay, until as CalendarDay);
-    if (days < 0) work.refuse({ code: "refused", path: ["claddingOn"], given: claddingOn, wanted: `it must not come before ${coatedOn}` });
+    if (days < 0) work.refuse({ code: "refused", path: ["claddingOn"], given: claddingOn, wanted: say("notBefore", { other: coatedOn }) });
     const bare = times(quantity("time", "1 d"), days);
     const { used, left, warnAfter } = work.part(exposureShare, { bare, exposureLimit, ...(warnShare === undefined ? {} : { warnShare }) }).answers;
     const state = compare(bare, exposureLimit) > 0 ? "over the limit" : compare(bare, warnAfter) >= 0 ? "close to the limit" : "within the limit";

@@ -8,6 +8,7 @@ import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField, zoneField } from "./clock-field.js";
 import { type Clock, clockAfter, clockText, isBefore, readClock, timeBetween, troublesIn } from "./clock.js";
+import { say } from "./refusals.js";
 
 const input = /* @__PURE__ */ (() =>
   z.strictObject({
@@ -38,8 +39,8 @@ export const readingTimes = /* @__PURE__ */ composed({
     ];
     refuseAll(troublesIn(read), work);
     const [begin, end] = read as readonly Clock[] as readonly [Clock, Clock];
-    if (!isBefore(begin, end)) work.refuse({ code: "refused", path: ["until"], given: until, wanted: `it must come after ${from}` });
-    if (compare(timeBetween(begin, end), quantity("time", "48 h")) > 0) work.refuse({ code: "tooHigh", path: ["until"], given: until, wanted: "at most 48 h after the beginning" });
+    if (!isBefore(begin, end)) work.refuse({ code: "refused", path: ["until"], given: until, wanted: say("mustComeAfter", { other: from }) });
+    if (compare(timeBetween(begin, end), quantity("time", "48 h")) > 0) work.refuse({ code: "tooHigh", path: ["until"], given: until, wanted: say("mostHoursAfter", { hours: 48 }) });
     work.stand(readingFrequency);
     const times: string[] = [];
     for (let at = begin; isBefore(at, end); at = clockAfter(at, every, "down")) times.push(clockText(at));

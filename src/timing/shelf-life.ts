@@ -8,6 +8,7 @@ import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { dayField } from "./clock-field.js";
 import { type CalendarDay, dayAfter, daysBetween, readDate, troublesIn } from "./clock.js";
+import { say } from "./refusals.js";
 
 /** How old bags or pails will be when they are used, and the last day they may be. */
 export interface ShelfLife {
@@ -43,7 +44,7 @@ export const shelfLife = /* @__PURE__ */ composed({
     const use = readDate(useOn, { path: ["useOn"], says: "day it is to be used up" });
     refuseAll(troublesIn([made, use]), work);
     const days = daysBetween(made as CalendarDay, use as CalendarDay);
-    if (days < 0) work.refuse({ code: "refused", path: ["useOn"], given: useOn, wanted: `it must not come before ${madeOn}` });
+    if (days < 0) work.refuse({ code: "refused", path: ["useOn"], given: useOn, wanted: say("notBefore", { other: madeOn }) });
     const ageAtUse = times(quantity("time", "1 d"), days);
     return { ageAtUse, state: compare(ageAtUse, keeps) > 0 ? "too old" : "in time", lastDay: dayAfter(made as CalendarDay, keeps) };
   },

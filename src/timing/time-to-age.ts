@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { walkToAge } from "./age-walk.js";
@@ -10,6 +10,7 @@ import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./cloc
 import { endOf, intervalsFrom, recordIntervals } from "./intervals.js";
 import { ageRuleInput, recordInput } from "./record-input.js";
 import { ageFactorAt, ageFactorsBy } from "./age-factors.js";
+import { say } from "./refusals.js";
 import { timeByAgeFactor } from "./time-by-age-factor.js";
 
 /** When an age is reached. */
@@ -61,7 +62,7 @@ export const timeToAge = /* @__PURE__ */ composed({
     const from = (start as Clock | undefined) ?? all[0]?.from ?? endOf(all);
     const walk = walkToAge(age, intervalsFrom(from, all, work, ["start"]), ageFactorsBy(by, work), work);
     if (!walk.reached) {
-      work.refuse({ code: "noAnswer", path: ["record"], given: `${walk.age.toString()} of ${age.toString()} by ${clockText(endOf(all))}`, wanted: "the record ends before the age is reached" });
+      work.refuse(refusal(["record"], say("ageReachedBy", { reached: walk.age, age, time: clockText(endOf(all)) }), say("recordEndsBeforeAge"), "noAnswer"));
     }
     return told(walk.time, from);
   },

@@ -13,6 +13,7 @@ import { clockField } from "./clock-field.js";
 import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./clock.js";
 import { endOf, intervalsFrom, recordIntervals } from "./intervals.js";
 import { ageRuleInput, recordInput } from "./record-input.js";
+import { say } from "./refusals.js";
 
 /** The works that wait for something to set or to dry. */
 export type WaitingWork = keyof typeof usualHolds;
@@ -111,7 +112,7 @@ function outOfOrder({ least, typical, most }: Waits, path: Path): readonly Troub
   const low = typical !== undefined && compare(typical, least) < 0;
   const high = most !== undefined && compare(most, typical ?? least) < 0;
   return [
-    ...(low ? [{ code: "tooLow" as const, path: [...path, "typical"], given: typical.toString(), wanted: `at least the least, ${least.toString()}` }] : []),
-    ...(high ? [{ code: "tooLow" as const, path: [...path, "most"], given: most.toString(), wanted: `at least ${(typical ?? least).toString()}` }] : []),
+    ...(low ? [{ code: "tooLow" as const, path: [...path, "typical"], given: typical.toString(), wanted: say("typicalUnderLeast", { least }) }] : []),
+    ...(high ? [{ code: "tooLow" as const, path: [...path, "most"], given: most.toString(), wanted: say("mostUnderWait", { wait: typical ?? least }) }] : []),
   ];
 }

@@ -10,6 +10,7 @@ import { clockText } from "../timing/clock.js";
 import { type CoverTonight, coverTonight } from "../timing/cover-tonight.js";
 import { airRecordInput } from "../timing/record-input.js";
 import { type Reading, readReadings } from "../timing/record.js";
+import { say } from "./refusals.js";
 import { type Asked, type Band, type Hour, tmsAsks, tmsBand } from "./tms-bands.js";
 import { ukAsks, ukState } from "./uk-state.js";
 
@@ -85,7 +86,7 @@ export const masonryWeather = /* @__PURE__ */ composed({
     const temperatures = readings.map(({ temperature }) => temperature);
     const tms = ruleSet === "TMS 602-02";
     if (tms === (stopBelow === undefined)) {
-      work.refuse({ code: tms ? "missing" : "refused", path: ["stopBelow"], given: "", wanted: tms ? 'TMS 602 has no temperature at which work stops; write that of the crew, such as "25 degF"' : "this rule says itself when work stops; leave it out" });
+      work.refuse({ code: tms ? "missing" : "refused", path: ["stopBelow"], given: "", wanted: say(tms ? "noStopInRule" : "ruleStopsItself") });
     }
     const bands = tms ? readings.map((hour, index) => tmsBandOf(hour, index, work)) : readings.map((_, index) => ukState(temperatures, index));
     const hours = readings.map(({ at, temperature }, index): MasonryHour => {
@@ -111,7 +112,7 @@ export const masonryWeather = /* @__PURE__ */ composed({
 function tmsBandOf(hour: Reading<Hour & { readonly at: string }>, index: number, work: Work): Band {
   const band = tmsBand(hour);
   if (band !== "wind wanted") return band;
-  return work.refuse({ code: "missing", path: ["record", "readings", index, "wind"], given: "", wanted: `at ${hour.temperature.toString()} the rule turns on the wind; write it, such as "6 mph"` });
+  return work.refuse({ code: "missing", path: ["record", "readings", index, "wind"], given: "", wanted: say("turnsOnTheWind", { temperature: hour.temperature }) });
 }
 
 /** Which hour is farthest out on a side: the coldest, or the hottest; of equals the first. */

@@ -1,9 +1,7 @@
-import type { DimensionName } from "../core/dimensions.js";
 import type { NoValueReason, Wording } from "../core/wording.js";
-import { common } from "./spanish/common.js";
-import { film } from "./spanish/film.js";
-import { joints } from "./spanish/joints.js";
 import { spanishNames } from "./spanish/names.js";
+import { spanishRefusals } from "./spanish/refusals.js";
+import { dimensions, kinds, limits } from "./spanish/words.js";
 import { wordingOf, type WordingParts } from "./wording-of.js";
 
 const list = (names: readonly string[]): string => names.join(", ");
@@ -14,48 +12,13 @@ const reasons: Readonly<Record<NoValueReason, string>> = {
   arcsine: "saca el arcoseno de un número fuera de -1 a 1",
   size: "el número resulta demasiado grande",
 };
-const limits = { above: "mayor que", atLeast: "al menos", below: "menor que", atMost: "a lo más" };
 const but = (given: string, wanted: string): string => `es ${given}, pero debe ser ${wanted}`;
-
-/** What is given that is no text and no number, as core shows it. */
-const kinds: Readonly<Record<string, string>> = { "a list": "una lista", "an object": "un objeto", "a function": "una función", "a symbol": "un símbolo", "a bigint": "un bigint" };
-
-const dimensions: Readonly<Record<DimensionName, string>> = {
-  ratio: "una proporción",
-  count: "una cantidad de piezas",
-  angle: "un ángulo",
-  length: "una longitud",
-  area: "un área",
-  volume: "un volumen",
-  mass: "una masa",
-  time: "un tiempo",
-  temperature: "una temperatura",
-  temperatureDifference: "una diferencia de temperatura",
-  force: "una fuerza",
-  pressure: "una presión",
-  lineLoad: "una carga por longitud",
-  speed: "una velocidad",
-  areaPerTime: "un área por tiempo",
-  density: "una densidad",
-  arealMass: "una masa por área",
-  linearMass: "una masa por longitud",
-  spreadingRate: "un rendimiento por volumen",
-  countPerLength: "piezas por longitud",
-  countPerArea: "piezas por área",
-  lengthPerArea: "una longitud por área",
-  volumePerMass: "un volumen por masa",
-  evaporation: "una evaporación",
-  permeance: "una permeancia",
-  expansion: "una dilatación",
-  maturity: "una madurez",
-  perTime: "una tasa por tiempo",
-};
 
 /** What the Spanish wording is made of: for an app that words some of it otherwise, with `wordingOf`. */
 export const spanishParts: WordingParts = {
   input: "entrada",
   names: spanishNames,
-  refusals: { common, film, joints },
+  refusals: spanishRefusals,
   dimension: (name) => dimensions[name],
   problems: {
     missing: (_, wanted) => (wanted === "" ? "falta" : `falta; ${wanted}`),

@@ -1,4 +1,4 @@
-import type { Wording } from "../core/wording.js";
+import type { Wording, Words, WordValue } from "../core/wording.js";
 import type { RefusalTexts } from "./refusals.js";
 import type { spanishNames } from "./spanish/names.js";
 
@@ -28,20 +28,16 @@ export interface WordingParts extends Omit<Wording, "input" | "wanted"> {
  * ```
  */
 export function wordingOf({ input, refusals, names, wanted, ...sentences }: WordingParts): Wording {
-  return {
-    ...sentences,
-    input: (says) => (says === "" ? input : (own(names, says) ?? says)),
-    wanted: {
-      ...wanted,
-      words({ words, name = "", values }) {
-        const [topic = "", refusal = ""] = name.split(".");
-        const texts = own<Readonly<Record<string, unknown>>>(refusals, topic);
-        const text = texts === undefined ? undefined : own(texts, refusal);
-        // The compiler has seen that the name has its text, and the text its values; here they come as data.
-        return text === undefined ? words : (text as (of: typeof values) => string)(values);
-      },
-    },
+  const worded = ({ words, name = "", values = {} }: Pick<Words, "words" | "name" | "values">): string => {
+    const [topic = "", refusal = ""] = name.split(".");
+    const texts = own<object>(refusals, topic);
+    // The compiler has seen that every name has its text, and every text its values; here they come as data.
+    const text = texts === undefined ? undefined : own<(of: Words["values"]) => string>(texts, refusal);
+    return text === undefined ? words : text(Object.fromEntries(Object.entries(values).map(([key, value]) => [key, wordedWithin(value)])));
   };
+  const wordedWithin = (value: WordValue): WordValue =>
+    Array.isArray(value) ? (value as readonly (string | Words)[]).map((one) => (typeof one === "string" ? one : { ...one, words: worded(one) })) as WordValue : value;
+  return { ...sentences, input: (says) => (says === "" ? input : (own<string>(names, says) ?? says)), wanted: { ...wanted, words: worded } };
 }
 
 /** A key of the object itself: a word that comes from outside may be `constructor`. */

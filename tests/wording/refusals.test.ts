@@ -1,12 +1,29 @@
 // The refusals that only one topic knows: each is told in Spanish with the same figures, and no English is left in it.
 import { describe, expect, it } from "vitest";
+import { boardsRefusals } from "../../src/boards/refusals.js";
 import { commonRefusals } from "../../src/core/common-refusals.js";
 import { type Problem, problemText } from "../../src/core/index.js";
 import type { Refusals } from "../../src/core/refusals.js";
+import { exerciseRefusals } from "../../src/exercise/refusals.js";
+import { fastenersRefusals } from "../../src/fasteners/refusals.js";
 import { filmReadingCheck, filmReadingPlan, spreadingRate, wetFilmBracket } from "../../src/film/index.js";
 import { filmRefusals } from "../../src/film/refusals.js";
 import { mixedFace, toolingLoss } from "../../src/joints/index.js";
 import { jointsRefusals } from "../../src/joints/refusals.js";
+import { layoutRefusals } from "../../src/layout/refusals.js";
+import { limitsRefusals } from "../../src/limits/refusals.js";
+import { manyRefusals } from "../../src/many/refusals.js";
+import { membraneRefusals } from "../../src/membrane/refusals.js";
+import { mortarRefusals } from "../../src/mortar/refusals.js";
+import { movementRefusals } from "../../src/movement/refusals.js";
+import { picturesRefusals } from "../../src/pictures/refusals.js";
+import { planningRefusals } from "../../src/planning/refusals.js";
+import { schemaRefusals } from "../../src/schema/refusals.js";
+import { shapesRefusals } from "../../src/shapes/refusals.js";
+import { sheetRefusals } from "../../src/sheet/reading/refusals.js";
+import { takeoffRefusals } from "../../src/takeoff/refusals.js";
+import { timingRefusals } from "../../src/timing/refusals.js";
+import { weatherRefusals } from "../../src/weather/refusals.js";
 import { type RefusalTexts, spanish, spanishParts } from "../../src/wording/index.js";
 import { samples } from "./samples/index.js";
 
@@ -14,13 +31,30 @@ const english: { readonly [Topic in keyof RefusalTexts]: Refusals } = {
   common: commonRefusals,
   film: filmRefusals,
   joints: jointsRefusals,
+  takeoff: takeoffRefusals,
+  sheet: sheetRefusals,
+  pictures: picturesRefusals,
+  many: manyRefusals,
+  exercise: exerciseRefusals,
+  schema: schemaRefusals,
+  planning: planningRefusals,
+  weather: weatherRefusals,
+  timing: timingRefusals,
+  layout: layoutRefusals,
+  movement: movementRefusals,
+  limits: limitsRefusals,
+  membrane: membraneRefusals,
+  shapes: shapesRefusals,
+  mortar: mortarRefusals,
+  fasteners: fastenersRefusals,
+  boards: boardsRefusals,
 };
 
 /** Words of English that are no word of Spanish, no name of an input and no name of a rule. */
-const englishWords = /\b(the|an|of|is|are|it|its|and|with|without|must|give|leave|needs?|write|which|where|there|that|this|than|from|above|below|least|most|one|each|have|has)\b/i;
+const englishWords = /(?<!\p{L})(?:the|an|of|is|are|it|its|and|with|without|must|give|leave|needs?|write|which|where|there|that|this|than|from|above|below|least|most|one|each|have|has)(?!\p{L})/iu;
 /** What an input takes is the same in every language, and so stands in quotes, or in brackets where it is a name of ours. */
 const prose = (text: string): string => text.replace(/"[^"]*"|\([^)]*\)|\{[^}]*\}/g, "");
-const figures = (text: string): readonly string[] => text.match(/\d[\d.,:/-]*(?<=\d)(?: (?:%|mil|um|in|ft|mm|m|ft2|m2|gal|lb|degF|degC|h|min|psi)\b)?/g) ?? [];
+const figures = (text: string): readonly string[] => text.match(/\d[\d.,:/-]*(?<=\d)(?: (?:%|mil|um|in(?! the)|ft|mm|m|ft2|m2|gal|lb|degF|degC|h|min|psi)\b)?/g) ?? [];
 
 type Word = (values?: unknown) => string;
 const all = Object.entries(english).flatMap(([topic, refusals]) =>
@@ -45,8 +79,8 @@ describe("every refusal", () => {
   });
 });
 
-const spanishOf = (run: { readonly try: (input: unknown) => unknown }, input: unknown): readonly string[] =>
-  (run.try(input) as { readonly problems?: readonly Problem[] }).problems?.map((one) => problemText(one, spanish)) ?? [];
+const problemsOf = (run: { readonly try: (input: unknown) => unknown }, input: unknown): readonly Problem[] => (run.try(input) as { readonly problems?: readonly Problem[] }).problems ?? [];
+const spanishOf = (run: { readonly try: (input: unknown) => unknown }, input: unknown): readonly string[] => problemsOf(run, input).map((one) => problemText(one, spanish));
 const size = { unitLength: "15 in", unitHeight: "7 in" };
 
 describe("a refusal as it is met", () => {
@@ -71,7 +105,8 @@ describe("a refusal as it is met", () => {
   });
 
   it("is data: its name, and its values with their units, which JSON keeps", () => {
-    const [problem] = (wetFilmBracket.try({ lastWetTooth: "16 mil", firstDryTooth: "14 mil" }) as { readonly problems: readonly [Problem] }).problems;
+    const [problem] = problemsOf(wetFilmBracket, { lastWetTooth: "16 mil", firstDryTooth: "14 mil" });
+    if (problem === undefined) throw new Error("nothing was refused");
     expect(problem.wants).toMatchObject({ kind: "words", name: "film.firstDryUnderLastWet" });
     const sent = JSON.parse(JSON.stringify(problem)) as Problem;
     expect(sent.wants).toMatchObject({ values: { lastWetTooth: { value: "16", unit: "mil" } } });

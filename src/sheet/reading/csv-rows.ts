@@ -1,5 +1,7 @@
+import type { Words } from "../../core/wording.js";
 import { quotedRow } from "./quoted-row.js";
 import { type Delimiter, longestRow, mostColumns, parsed, type RawRow, refuse, trouble } from "./raw-row.js";
+import { say } from "./refusals.js";
 
 /** The rows of a CSV, as far as its text has come; only what has not ended is kept. */
 export async function* csvRows(pieces: AsyncIterable<string>, told: Delimiter | undefined): AsyncGenerator<RawRow, void, undefined> {
@@ -7,8 +9,8 @@ export async function* csvRows(pieces: AsyncIterable<string>, told: Delimiter | 
   let row = 1;
   let columns = 0;
   let delimiter = told;
-  const next = (texts: readonly string[], fault?: string): RawRow => {
-    if (texts.slice(mostColumns).some((text) => text.trim() !== "")) refuse(trouble(["rows", row], "", `it has more than ${String(mostColumns)} columns; is this a CSV?`));
+  const next = (texts: readonly string[], fault?: Words): RawRow => {
+    if (texts.slice(mostColumns).some((text) => text.trim() !== "")) refuse(trouble(["rows", row], "", say("tooManyColumns", { most: mostColumns })));
     if (row === 1) columns = texts.length;
     const cells = texts.slice(0, mostColumns).map((text) => (text.trim() === "" ? undefined : { text: text.trim() }));
     const read = { row, cells, ...(fault === undefined ? {} : { fault: trouble(["rows", row], "", fault) }) };
@@ -28,7 +30,7 @@ export async function* csvRows(pieces: AsyncIterable<string>, told: Delimiter | 
       yield next(found.texts, found.fault);
       waiting = waiting.slice(found.length);
     }
-    if (waiting.length > longestRow) refuse(trouble(["rows", row], "", `it is longer than ${String(longestRow)} letters; is this a CSV?`));
+    if (waiting.length > longestRow) refuse(trouble(["rows", row], "", say("rowTooLong", { most: longestRow })));
   };
   for await (const piece of pieces) {
     waiting += piece;

@@ -1,4 +1,6 @@
+import type { Words } from "../../core/wording.js";
 import { type Delimiter, longestRow, parsed } from "./raw-row.js";
+import { say } from "./refusals.js";
 
 /** More lines than stand in one cell; a quote that is still open after them is a slip. */
 const mostLines = 100;
@@ -8,7 +10,7 @@ export interface QuotedRow {
   readonly texts: readonly string[];
   readonly length: number;
   /** What is wrong with its quotes. The row then is its first line, and the lines after it are rows of their own. */
-  readonly fault?: string;
+  readonly fault?: Words;
 }
 
 /**
@@ -24,8 +26,8 @@ export function quotedRow(text: string, delimiter: Delimiter, columns: number, i
   const line = text.slice(0, end);
   const alone = parsed(line, delimiter, 1);
   const texts = alone.data[0] ?? [];
-  if (!alone.errors.some(isOpen)) return { texts, length: line.length, ...(alone.errors.some(isQuote) ? { fault: 'a quote stands within a text in quotes; write it twice there, as ""' } : {}) };
-  const open = { texts, length: line.length, fault: "a quote in it does not end" };
+  if (!alone.errors.some(isOpen)) return { texts, length: line.length, ...(alone.errors.some(isQuote) ? { fault: say("quoteWithinText") } : {}) };
+  const open = { texts, length: line.length, fault: say("quoteDoesNotEnd") };
   const lines = linesOf(isLast ? text : text.slice(0, text.lastIndexOf("\n") + 1));
   const { data, errors, meta } = parsed(lines.text, delimiter, 1);
   const quotes = errors.filter(isQuote);

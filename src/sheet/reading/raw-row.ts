@@ -1,5 +1,7 @@
 import Papa from "papaparse";
 import { InputError, type Path, type Problem, problem } from "../../core/problems.js";
+import { refusal } from "../../core/refuse-all.js";
+import type { Words } from "../../core/wording.js";
 
 /** What a sheet is read from: its text, or texts or bytes one after the other, such as an open file. */
 export type RowSource = string | Uint8Array | AsyncIterable<string | Uint8Array> | Iterable<string | Uint8Array>;
@@ -34,8 +36,8 @@ export const longestRow = 1_000_000;
 export const mostColumns = 1_000;
 
 /** A problem of the file or of a place in it. */
-export function trouble(path: Path, given: string, wanted: string): Problem {
-  return problem({ code: "refused", path, given, wanted });
+export function trouble(path: Path, given: string | Words, wanted: Words): Problem {
+  return problem(refusal(path, given, wanted));
 }
 
 /** Ends the reading where there are problems. */

@@ -1,6 +1,7 @@
 import { type Problem, shown } from "../../core/problems.js";
 import { type FileOptions, type RawCell, type RawRow, refuse, type RowSource, trouble } from "./raw-row.js";
 import { rawRows } from "./raw-rows.js";
+import { say } from "./refusals.js";
 
 /**
  * One row below the header, with its number as a spreadsheet counts: the header is row 1. `cells` is what stands in it by
@@ -58,18 +59,18 @@ export async function* headedRows(source: RowSource, options: FileOptions): Asyn
     }
     if (raw.fault === undefined && raw.cells.every((cell) => cell === undefined)) continue;
     const beyond = raw.cells.slice(columns).find((cell) => cell !== undefined);
-    const fault = beyond === undefined ? undefined : trouble(["rows", raw.row], shown(beyond.text), `it stands beyond the ${String(columns)} columns that have a name; is there a comma within a cell?`);
+    const fault = beyond === undefined ? undefined : trouble(["rows", raw.row], shown(beyond.text), say("beyondNamedColumns", { count: columns }));
     yield raw.fault === undefined && fault !== undefined ? { ...raw, fault } : raw;
   }
   if (columns === undefined) refuse(...headerTroubles([]));
 }
 
 function headerTroubles(header: readonly (RawCell | undefined)[]): readonly Problem[] {
-  if (header.length === 0) return [trouble(["rows", 1], "", "the first row has the names of the columns; it is empty")];
+  if (header.length === 0) return [trouble(["rows", 1], "", say("firstRowEmpty"))];
   const seen = new Set<string>();
   return header.flatMap((cell, index) => {
-    if (cell === undefined) return [trouble(["rows", 1], `column ${String(index + 1)}`, "it has no name")];
-    if (seen.has(cell.text)) return [trouble(["rows", 1], shown(cell.text), "it stands there twice")];
+    if (cell === undefined) return [trouble(["rows", 1], say("columnNumber", { column: index + 1 }), say("hasNoName"))];
+    if (seen.has(cell.text)) return [trouble(["rows", 1], shown(cell.text), say("standsTwice"))];
     seen.add(cell.text);
     return [];
   });

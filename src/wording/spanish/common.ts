@@ -8,7 +8,7 @@ const counted = {
   tasks: ["tarea", "tareas"], units: ["pieza", "piezas"],
 };
 const none = {
-  clearance: "ninguna separación", edge: "ningún borde", elevation: "ninguna elevación", layer: "ninguna capa", reading: "ninguna lectura", row: "ninguna fila",
+  clearance: "ninguna distancia libre", edge: "ningún borde", elevation: "ninguna elevación", layer: "ninguna capa", reading: "ninguna lectura", row: "ninguna fila",
   spot: "ningún punto", wall: "ninguna pared",
 };
 const named = { "a batch": "una tanda", "a stage": "una etapa", "an elevation": "una elevación" };

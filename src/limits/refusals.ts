@@ -1,0 +1,14 @@
+import { text, wordsFrom } from "../core/refusals.js";
+
+type Test = "shear" | "tension";
+
+/** Why the functions for limits refuse, in English. */
+export const limitsRefusals = {
+  testedIn: ({ adhesionClass, test }: { adhesionClass: string; test: Test }) => text`leave it out: ${adhesionClass} is tested in ${test}`,
+  asSpecified: () => "write one of shear, tension, as the specification says of its figure",
+  figureIsIn: ({ test }: { test: Test }) => text`the figure is one in ${test}; shear and tension are not compared`,
+  giveClearances: () => "give aboveEarth, abovePaving or aboveWalkingSurface, whichever there is",
+};
+
+/** Words a refusal of this topic. */
+export const say = /* @__PURE__ */ wordsFrom("limits", limitsRefusals);

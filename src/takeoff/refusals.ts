@@ -1,0 +1,55 @@
+import type { DimensionName } from "../core/dimensions.js";
+import type { Quantity } from "../core/quantity.js";
+import { text, wordsFrom } from "../core/refusals.js";
+
+/** Why a job is refused, in English. */
+export const takeoffRefusals = {
+  cornersWantUnits: ({ edges }: { edges: Quantity }) => text`outside corners of ${edges} want corner units: give a name, longLeg and shortLeg`,
+  nameOtherElevation: () => "where units are bought by elevation, write the name of the other elevation at this corner",
+  emptyCell: () => "no such column, or an empty cell; write 0 where there is none",
+  formulaInCell: () => "it is a formula and not its value; save the sheet with values",
+  screwedToStuds: ({ layer }: { layer: string }) => text`${layer} is screwed to studs; begin the layers with { "kind": "studs", "spacing": … }`,
+  nameALayerOfBoards: ({ of }: { of: readonly string[] }) => text`write the name of a layer of boards: ${of}`,
+  fillsJoints: ({ layer }: { layer: string }) => text`${layer} fills the joints between units; give a layer of units`,
+  noMovementJoints: () => "0 ft of movement joints",
+  giveTheirLength: () => "give their length, or leave this layer out",
+  nameEdges: () => "name one or more, such as base",
+  beyondTheEnds: () => "write how far it goes past each end of an opening, such as 0 in",
+  onlySillsAndHeads: () => "only sills and heads go past the ends of an opening; leave it out",
+  jobHasNone: () => "the job has none of these; give them in the elevations, or leave this layer out",
+  lotsWanted: () => 'with several elevations, write "by elevation" where each is to come from packs of one lot, or "together"',
+  weighLayer: ({ layer }: { layer: string }) => text`the check of the weight counts ${layer}; write what it weighs as installed, such as 3 lb/ft2`,
+  leastOverMost: ({ most }: { most: Quantity }) => text`at most ${most}`,
+  listHas: ({ of }: { of: readonly string[] }) => text`the list has ${of}`,
+  aboveNought: () => "above 0",
+  currenciesDiffer: ({ currency }: { currency: string }) => text`the smallest amount is in ${currency}, and prices in two currencies are not added; change it by your own rate first`,
+  sayWhetherTaxed: () => "a tax is given; write whether this item is taxed: true or false",
+  itemTaxed: ({ item }: { item: string }) => text`${item} is taxed; write the tax, such as "8.25 %"`,
+  allowanceTaxed: () => 'the allowance is taxed; write the tax, such as "8.25 %"',
+  aboveNoMoney: () => "above 0, such as 0.01 USD",
+  noPriceFor: ({ item }: { item: string }) => text`${item} is bought neither in packs nor in pieces; leave its price out`,
+  boughtByThePiece: () => "it is bought by the piece; write each",
+  boughtInPacks: () => "it is bought in packs; write perPack",
+  writeAPrice: () => "write a price such as 84.50 USD",
+  writeMoney: () => "write a number and the currency in three capital letters, such as 84.50 USD",
+  spareOfPieces: ({ item, dimension }: { item: string; dimension: DimensionName }) => text`spare stock is kept of what is counted in pieces; ${item} is ${dimension} and does not keep`,
+  noWeightFor: ({ item }: { item: string }) => text`${item} is bought neither in packs nor in pieces; leave its weight out`,
+  openingOf: ({ width, height }: { width: Quantity; height: Quantity }) => text`an opening ${width} wide and ${height} high`,
+  wallIs: ({ wall, width, height }: { wall: string; width: Quantity; height: Quantity }) => text`${wall} is ${width} wide and ${height} high`,
+  openingsOf: ({ area }: { area: Quantity }) => text`openings of ${area}`,
+  wallHas: ({ wall, area }: { wall: string; area: Quantity }) => text`${wall} has ${area}`,
+  wallIsHigh: ({ wall, height }: { wall: string; height: Quantity }) => text`${wall} is ${height} high`,
+  giveOneOrColumns: () => "give one or more, or columns",
+  faceNotClad: () => 'the face round this corner is not clad; leave it out, or write otherFace: "elevation"',
+  betweenTwo: () => "a corner lies between two elevations; write the name of the other",
+  noSuchWall: ({ of }: { of: readonly string[] }) => text`it belongs to no wall of this job; there are ${of}`,
+  writeARow: () => "write an object: the cells of a row by the names of the columns",
+  writeWaste: () => 'write what is added for waste, such as { "waste": "10 %" }',
+  lossForCoatings: () => "a share of what is bought is for coatings only; write waste",
+  whatAPackHolds: ({ keys }: { keys: readonly string[] }) => text`write what a pack holds: ${keys}`,
+  packKeys: ({ item, keys }: { item: string; keys: readonly string[] }) => text`for ${item} there are ${keys}`,
+  itemTwice: () => "an item of this name is in the list already; give each its own",
+};
+
+/** Words a refusal of this room. */
+export const say = /* @__PURE__ */ wordsFrom("takeoff", takeoffRefusals);

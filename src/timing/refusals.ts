@@ -1,0 +1,52 @@
+import type { Quantity } from "../core/quantity.js";
+import { text, wordsFrom } from "../core/refusals.js";
+
+/** Why the functions for times refuse, in English. */
+export const timingRefusals = {
+  arrheniusNeedsIt: () => 'the rule of Arrhenius needs it; write it in kelvins, such as "5000 K"',
+  doublingTakesNone: () => "the doubling rule takes none; leave it out",
+  writeDateTimeZone: ({ example }: { example: string }) => text`write the date, the time and the zone, such as ${example}`,
+  noSuchDateOrTime: () => "there is no such date or time",
+  hasNoZone: ({ example }: { example: string }) => text`it has no time zone; write it such as ${example}, or give zone besides`,
+  noTimeZone: ({ zone }: { zone: string }) => text`${zone} is no time zone; write one such as America/Chicago`,
+  neverThatFarFromUtc: ({ zone, offset }: { zone: string; offset: string }) => text`${zone} is never ${offset} from UTC at that time`,
+  clocksChange: ({ zone, iso }: { zone: string; iso: string }) => text`the clocks change in ${zone} at that time, so there is no such time or it comes twice; write it with its distance from UTC, such as ${iso}-05:00`,
+  clocksChangeThatDay: ({ zone }: { zone: string }) => text`the clocks change in ${zone} at that time, so there is no such time or it comes twice; choose another time of day, or leave that day out`,
+  writeDate: () => "write a date such as 2026-06-01",
+  writeTimeOfDay: () => "write a time of day such as 07:00",
+  lowAndHighHaveNoMean: () => "a low and a high have no mean of the hours; give a record, or take the mean of low and high",
+  highUnderLow: ({ low }: { low: Quantity }) => text`at least the low, ${low}`,
+  hourlyForTheMean: () => "at most 1 h: the mean of a day is that of 24 readings, and readings farther apart miss its low and high",
+  readingsAfter: ({ count, time }: { count: number; time: string }) => text`${count} readings after ${time}`,
+  mustCoverTheDay: () => "it must cover the 24 h after the work ends",
+  notBefore: ({ other }: { other: string }) => text`it must not come before ${other}`,
+  begins: ({ time }: { time: string }) => text`begins ${time}`,
+  mustBeginBy: ({ time }: { time: string }) => text`it must begin by ${time}: a hotter hour before may be missing`,
+  noHourAfter: ({ time }: { time: string }) => text`the record does not cover an hour after ${time}`,
+  withinRecord: ({ from, until }: { from: string; until: string }) => text`it must lie within the record, from ${from} to before ${until}`,
+  withinARecord: () => "it must lie within a record",
+  mustComeAfter: ({ other }: { other: string }) => text`it must come after ${other}`,
+  mostHoursAfter: ({ hours }: { hours: number }) => text`at most ${hours} h after the beginning`,
+  notBeforeFirstPatch: () => "it must not come before the first patch",
+  hottestSurface: ({ temperature }: { temperature: Quantity }) => text`hottest surface ${temperature}`,
+  tableGoes: ({ from, to }: { from: Quantity; to: Quantity }) => text`the table goes from ${from} to ${to}`,
+  earliestAndLatest: ({ earliest, latest }: { earliest: string; latest: string }) => text`earliest ${earliest} and latest ${latest}`,
+  windowTooShort: () => "the coat took longer to lay than its window is open; lay it in parts, each with its own window",
+  giveRowsOfSheet: () => "give the rows of the data sheet",
+  rowsRise: ({ below }: { below: Quantity }) => text`rows rise; it must be above ${below}`,
+  latestUnderSoonest: ({ soonest }: { soonest: Quantity }) => text`at least the soonest, ${soonest}`,
+  recordHasFrom: ({ least, most }: { least: number; most: number }) => text`a record has from ${least} to ${most}`,
+  afterReadingAbove: ({ time }: { time: Quantity }) => text`${time} after the reading above it`,
+  sameTimeTwice: () => "the same time stands twice",
+  notInOrderOfTime: () => "the record is not in the order of time",
+  gapInRecord: ({ every }: { every: Quantity }) => text`readings come every ${every}; there is a gap`,
+  comesTooSoon: ({ every }: { every: Quantity }) => text`readings come every ${every}; this one comes too soon`,
+  oneUnitInRecord: ({ unit }: { unit: string }) => text`the record begins in ${unit}; write all of it in one unit`,
+  ageReachedBy: ({ reached, age, time }: { reached: Quantity; age: Quantity; time: string }) => text`${reached} of ${age} by ${time}`,
+  recordEndsBeforeAge: () => "the record ends before the age is reached",
+  typicalUnderLeast: ({ least }: { least: Quantity }) => text`at least the least, ${least}`,
+  mostUnderWait: ({ wait }: { wait: Quantity }) => text`at least ${wait}`,
+};
+
+/** Words a refusal of this topic. */
+export const say = /* @__PURE__ */ wordsFrom("timing", timingRefusals);
