@@ -1,4 +1,4 @@
-import { text, wordsFrom } from "./refusals.js";
+import { sentence, wordsFrom } from "./refusals.js";
 
 /** What is counted in a list that is given. */
 export type Counted =
@@ -13,13 +13,13 @@ export type Named = "a batch" | "a stage" | "an elevation";
 
 /** Refusals that several topics have, in English. */
 export const commonRefusals = {
-  counted: ({ count, of }: { count: number; of: Counted }) => text`${count} ${of}`,
-  noneGiven: ({ of }: { of: NoneOf }) => text`no ${of} is given`,
+  counted: ({ count, of }: { count: number; of: Counted }) => sentence`${count} ${of}`,
+  noneGiven: ({ of }: { of: NoneOf }) => sentence`no ${of} is given`,
   giveOneOrMore: () => "give one or more",
-  fromOneTo: ({ most }: { most: number }) => text`there are from 1 to ${most}`,
+  fromOneTo: ({ most }: { most: number }) => sentence`there are from 1 to ${most}`,
   leaveOut: () => "leave it out",
   writeWhole: () => "write a whole number",
-  takenName: ({ of }: { of: Named }) => text`there is ${of} of this name already; give each its own`,
+  takenName: ({ of }: { of: Named }) => sentence`there is ${of} of this name already; give each its own`,
   heightsOfUnits: () => "give 1 to 100 heights of units, course by course",
 };
 

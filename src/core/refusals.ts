@@ -7,8 +7,15 @@ import type { Words, WordValue } from "./wording.js";
  */
 export type Refusals = Readonly<Record<string, (values: never) => string>>;
 
-/** Puts values into a text as they read: a quantity with its unit, names with commas, sentences with semicolons. */
-export function text(parts: TemplateStringsArray, ...values: readonly WordValue[]): string {
+/**
+ * Puts values into a text as they read: a quantity with its unit, names with commas, sentences with semicolons.
+ *
+ * @example
+ * ```ts
+ * sentence`at least ${quantity("length", "15 mil")}, for ${["jambs", "sills"]}`; // "at least 15 mil, for jambs, sills"
+ * ```
+ */
+export function sentence(parts: TemplateStringsArray, ...values: readonly WordValue[]): string {
   return parts.reduce((all, part, index) => `${all}${valueText(values[index - 1] ?? "")}${part}`);
 }
 

@@ -3,7 +3,7 @@ import type { ProblemCode, Trouble } from "./problems.js";
 import type { Wanted, Words } from "./wording.js";
 
 /** A reason for refusing, in words; what was given is a text, or words with values. */
-export function refusal(path: Trouble["path"], given: string | Words, wanted: string | Wanted, code: ProblemCode = "refused"): Trouble {
+export function refusal(path: Trouble["path"], given: string | Words, wanted: Wanted, code: ProblemCode = "refused"): Trouble {
   return typeof given === "string" ? { code, path, given, wanted } : { code, path, given: given.words, gives: given, wanted };
 }
 

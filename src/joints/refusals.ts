@@ -1,14 +1,14 @@
 import type { Quantity } from "../core/quantity.js";
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 type Profile = "flush" | "concave" | "v" | "raked" | "weathered" | "struck";
 
 /** Why the functions for joints refuse, in English. */
 export const jointsRefusals = {
-  sharesMake: ({ share }: { share: Quantity }) => text`the shares make ${share}`,
+  sharesMake: ({ share }: { share: Quantity }) => sentence`the shares make ${share}`,
   sharesMustMakeAll: () => "they must make 100 %",
-  notForProfile: ({ profile }: { profile: Profile }) => text`leave it out for a ${profile} joint`,
-  profileNeedsIt: ({ profile }: { profile: Profile }) => text`a ${profile} joint needs it`,
+  notForProfile: ({ profile }: { profile: Profile }) => sentence`leave it out for a ${profile} joint`,
+  profileNeedsIt: ({ profile }: { profile: Profile }) => sentence`a ${profile} joint needs it`,
 };
 
 /** Words a refusal of this topic. */

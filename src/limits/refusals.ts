@@ -1,12 +1,12 @@
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 type Test = "shear" | "tension";
 
 /** Why the functions for limits refuse, in English. */
 export const limitsRefusals = {
-  testedIn: ({ adhesionClass, test }: { adhesionClass: string; test: Test }) => text`leave it out: ${adhesionClass} is tested in ${test}`,
+  testedIn: ({ adhesionClass, test }: { adhesionClass: string; test: Test }) => sentence`leave it out: ${adhesionClass} is tested in ${test}`,
   asSpecified: () => "write one of shear, tension, as the specification says of its figure",
-  figureIsIn: ({ test }: { test: Test }) => text`the figure is one in ${test}; shear and tension are not compared`,
+  figureIsIn: ({ test }: { test: Test }) => sentence`the figure is one in ${test}; shear and tension are not compared`,
   giveClearances: () => "give aboveEarth, abovePaving or aboveWalkingSurface, whichever there is",
 };
 

@@ -1,8 +1,8 @@
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 /** Why columns are refused, in English. */
 export const manyRefusals = {
-  columnsOfOneLength: ({ count, other, otherCount }: { count: number; other: string; otherCount: number }) => text`has ${count} numbers where ${other} has ${otherCount}`,
+  columnsOfOneLength: ({ count, other, otherCount }: { count: number; other: string; otherCount: number }) => sentence`has ${count} numbers where ${other} has ${otherCount}`,
   giveColumns: () => "give at least one input as { values, unit }",
   giveNumbers: () => "give a list of numbers or a Float64Array as its values",
 };

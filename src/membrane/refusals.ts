@@ -1,12 +1,12 @@
 import type { Quantity } from "../core/quantity.js";
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 /** Why the functions for barriers refuse, in English. */
 export const membraneRefusals = {
-  openingWide: ({ width }: { width: Quantity }) => text`an opening ${width} wide`,
-  noWallSoWide: ({ widest }: { widest: Quantity }) => text`no wall is wider than ${widest}`,
-  openingsOf: ({ area }: { area: Quantity }) => text`openings of ${area}`,
-  wallsHave: ({ area }: { area: Quantity }) => text`the walls have no more than ${area}`,
+  openingWide: ({ width }: { width: Quantity }) => sentence`an opening ${width} wide`,
+  noWallSoWide: ({ widest }: { widest: Quantity }) => sentence`no wall is wider than ${widest}`,
+  openingsOf: ({ area }: { area: Quantity }) => sentence`openings of ${area}`,
+  wallsHave: ({ area }: { area: Quantity }) => sentence`the walls have no more than ${area}`,
   bandsFromField: () => "the bands come from the field packs; leave it out",
   bandsNeedVolume: () => "bands from packs of their own need the volume of such a pack",
   roundHasNoParts: () => "a round opening has neither sill nor jambs nor head",

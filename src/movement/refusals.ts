@@ -1,21 +1,21 @@
 import type { Quantity } from "../core/quantity.js";
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 type Kind = "rectangle" | "gable" | "trapezoid" | "segment" | "polygon";
 
 /** Why the functions for movement joints refuse, in English. */
 export const movementRefusals = {
-  ruleAsksNot: ({ rule }: { rule: string }) => text`${rule} does not ask for it; leave it out`,
-  ruleGoesByHeight: ({ rule }: { rule: string }) => text`${rule} goes by the height of the wall`,
-  beyondWallLength: ({ length }: { length: Quantity }) => text`at most the length of the wall, ${length}`,
+  ruleAsksNot: ({ rule }: { rule: string }) => sentence`${rule} does not ask for it; leave it out`,
+  ruleGoesByHeight: ({ rule }: { rule: string }) => sentence`${rule} goes by the height of the wall`,
+  beyondWallLength: ({ length }: { length: Quantity }) => sentence`at most the length of the wall, ${length}`,
   shapeNotLaidOut: () => "a curved top or an inner corner is not laid out; give the wall in parts, each a rectangle, a gable, a trapezoid or an outline without inner corners",
   openingBeyondWall: () => "it reaches beyond the wall",
-  shapeNotSoWide: ({ kind }: { kind: Kind }) => text`the ${kind} is not so wide`,
+  shapeNotSoWide: ({ kind }: { kind: Kind }) => sentence`the ${kind} is not so wide`,
   levelJointWithin: () => "a level joint lies between the foot and the top of the wall; what lies at them is no joint of this list",
-  tooManyJoints: ({ most }: { most: number }) => text`more than ${most} joints would be needed; lay the wall out in parts`,
-  editionAsksMovement: ({ edition, times }: { edition: string; times: string }) => text`${edition} asks for ${times} times the movement; give it, as by movement.thermal-movement`,
-  editionAsksNoMovement: ({ edition }: { edition: string }) => text`${edition} does not ask for it; see movement.joint-for-movement`,
-  greatestSpacing: ({ spacing, edition }: { spacing: Quantity; edition: string }) => text`at most ${spacing}, the greatest spacing of ${edition}`,
+  tooManyJoints: ({ most }: { most: number }) => sentence`more than ${most} joints would be needed; lay the wall out in parts`,
+  editionAsksMovement: ({ edition, times }: { edition: string; times: string }) => sentence`${edition} asks for ${times} times the movement; give it, as by movement.thermal-movement`,
+  editionAsksNoMovement: ({ edition }: { edition: string }) => sentence`${edition} does not ask for it; see movement.joint-for-movement`,
+  greatestSpacing: ({ spacing, edition }: { spacing: Quantity; edition: string }) => sentence`at most ${spacing}, the greatest spacing of ${edition}`,
 };
 
 /** Words a refusal of this topic. */

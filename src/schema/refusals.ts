@@ -1,9 +1,9 @@
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 /** Why nested input is refused, in English. */
 export const schemaRefusals = {
-  mostLetters: ({ most }: { most: number }) => text`write at most ${most} letters`,
-  writeKind: ({ kind }: { kind: string }) => text`write ${kind}`,
+  mostLetters: ({ most }: { most: number }) => sentence`write at most ${most} letters`,
+  writeKind: ({ kind }: { kind: string }) => sentence`write ${kind}`,
   oneThatIsKnown: () => "it must be one that is known",
 };
 

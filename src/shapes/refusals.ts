@@ -1,13 +1,13 @@
-import { text, wordsFrom } from "../core/refusals.js";
+import { sentence, wordsFrom } from "../core/refusals.js";
 
 /** Why shapes are refused, in English. */
 export const shapesRefusals = {
-  cornersFromTo: ({ least, most }: { least: number; most: number }) => text`write a list of ${least} to ${most} corners`,
-  listOf: ({ count }: { count: number }) => text`a list of ${count}`,
+  cornersFromTo: ({ least, most }: { least: number; most: number }) => sentence`write a list of ${least} to ${most} corners`,
+  listOf: ({ count }: { count: number }) => sentence`a list of ${count}`,
   cornersOnOneLine: () => "the corners lie on one line",
-  edgeWithoutLength: ({ from, to }: { from: number; to: number }) => text`the edge from corner ${from} to ${to} has no length; give each corner once, the outline closes by itself`,
-  edgeFoldsBack: ({ from, to }: { from: number; to: number }) => text`the edge from corner ${from} to ${to} runs back over the one before it`,
-  edgesMeet: ({ from, to, otherFrom, otherTo }: { from: number; to: number; otherFrom: number; otherTo: number }) => text`the edge from corner ${from} to ${to} meets the edge from corner ${otherFrom} to ${otherTo}`,
+  edgeWithoutLength: ({ from, to }: { from: number; to: number }) => sentence`the edge from corner ${from} to ${to} has no length; give each corner once, the outline closes by itself`,
+  edgeFoldsBack: ({ from, to }: { from: number; to: number }) => sentence`the edge from corner ${from} to ${to} runs back over the one before it`,
+  edgesMeet: ({ from, to, otherFrom, otherTo }: { from: number; to: number; otherFrom: number; otherTo: number }) => sentence`the edge from corner ${from} to ${to} meets the edge from corner ${otherFrom} to ${otherTo}`,
 };
 
 /** Words a refusal of this room. */

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export { problemText } from "../core/problems.js";
+export { sentence } from "../core/refusals.js";
 export { english, type Wanted, type Wording, type Words, type WordValue } from "../core/wording.js";
 export type { RefusalTexts } from "./refusals.js";
 export { spanish, spanishParts } from "./spanish.js";

@@ -1,7 +1,7 @@
 import type { NoValueReason, Wording } from "../core/wording.js";
 import { spanishNames } from "./spanish/names.js";
 import { spanishRefusals } from "./spanish/refusals.js";
-import { dimensions, kinds, limits } from "./spanish/words.js";
+import { dimensions, limits } from "./spanish/words.js";
 import { wordingOf, type WordingParts } from "./wording-of.js";
 
 const list = (names: readonly string[]): string => names.join(", ");
@@ -17,14 +17,16 @@ const but = (given: string, wanted: string): string => `es ${given}, pero debe s
 /** What the Spanish wording is made of: for an app that words some of it otherwise, with `wordingOf`. */
 export const spanishParts: WordingParts = {
   input: "entrada",
+  and: "y",
+  kinds: { "a list": "una lista", "an object": "un objeto", "a function": "una función", "a symbol": "un símbolo", "a bigint": "un bigint" },
   names: spanishNames,
   refusals: spanishRefusals,
   dimension: (name) => dimensions[name],
   problems: {
     missing: (_, wanted) => (wanted === "" ? "falta" : `falta; ${wanted}`),
     unknown: (_, wanted) => `no se conoce aquí; ${wanted}`,
-    either: (given, wanted) => `${given === "" ? "no se dio ninguno" : `${given.replaceAll(" and ", " y ")} se excluyen`}; ${wanted}`,
-    wrongKind: (given, wanted) => `${kinds[given] ?? given} no se puede leer; ${wanted}`,
+    either: (given, wanted) => `${given === "" ? "no se dio ninguno" : `${given} se excluyen`}; ${wanted}`,
+    wrongKind: (given, wanted) => `${given} no se puede leer; ${wanted}`,
     empty: (_, wanted) => `está vacío; ${wanted}`,
     tooLong: (given, wanted) => `${given} es demasiado largo; ${wanted}`,
     notANumber: (given, wanted) => `${given} no tiene un número que se pueda leer; ${wanted}`,

@@ -1,14 +1,21 @@
-import type { Wording, Words, WordValue } from "../core/wording.js";
+import type { ProblemCode, Wording, Words, WordValue } from "../core/wording.js";
 import type { RefusalTexts } from "./refusals.js";
 import type { spanishNames } from "./spanish/names.js";
 
 /** The English words of every input and step that a problem may name. */
 export type InputName = keyof typeof spanishNames;
 
+/** What is given that is no text and no number, as a problem shows it. */
+type GivenKind = "a list" | "an object" | "a function" | "a symbol" | "a bigint";
+
 /** What a wording is made of: the sentences of the engine, and what the topics add to them. */
 export interface WordingParts extends Omit<Wording, "input" | "wanted"> {
   /** What an input is called that has no name. */
   readonly input: string;
+  /** What stands between two names that exclude each other. */
+  readonly and: string;
+  /** What was given, where it is no text and no number. */
+  readonly kinds: Readonly<Record<GivenKind, string>>;
   /** What is wanted, but for what a topic says of itself. */
   readonly wanted: Omit<Wording["wanted"], "words">;
   /** The refusals of every topic. */
@@ -27,7 +34,9 @@ export interface WordingParts extends Omit<Wording, "input" | "wanted"> {
  * problemText({ code: "missing", path: [], says: "", given: "", wants: { kind: "number" } }, shouting); // "¡ENTRADA!: falta; escriba un número"
  * ```
  */
-export function wordingOf({ input, refusals, names, wanted, ...sentences }: WordingParts): Wording {
+export function wordingOf({ input, and, kinds, refusals, names, wanted, problems, dimension }: WordingParts): Wording {
+  const tell = (code: ProblemCode): Wording["problems"][ProblemCode] => (given, ...rest) =>
+    problems[code](code === "either" ? given.replaceAll(" and ", ` ${and} `) : (own<string>(kinds, given) ?? given), ...rest);
   const worded = ({ words, name = "", values = {} }: Pick<Words, "words" | "name" | "values">): string => {
     const [topic = "", refusal = ""] = name.split(".");
     const texts = own<object>(refusals, topic);
@@ -37,7 +46,12 @@ export function wordingOf({ input, refusals, names, wanted, ...sentences }: Word
   };
   const wordedWithin = (value: WordValue): WordValue =>
     Array.isArray(value) ? (value as readonly (string | Words)[]).map((one) => (typeof one === "string" ? one : { ...one, words: worded(one) })) as WordValue : value;
-  return { ...sentences, input: (says) => (says === "" ? input : (own<string>(names, says) ?? says)), wanted: { ...wanted, words: worded } };
+  return {
+    input: (says) => (says === "" ? input : (own<string>(names, says) ?? says)),
+    dimension,
+    problems: Object.fromEntries((Object.keys(problems) as ProblemCode[]).map((code) => [code, tell(code)])) as Wording["problems"],
+    wanted: { ...wanted, words: worded },
+  };
 }
 
 /** A key of the object itself: a word that comes from outside may be `constructor`. */

@@ -1,4 +1,4 @@
-import { text } from "../../core/refusals.js";
+import { sentence } from "../../core/refusals.js";
 import type { RefusalTexts } from "../refusals.js";
 
 const counted = {
@@ -15,12 +15,12 @@ const named = { "a batch": "una tanda", "a stage": "una etapa", "an elevation": 
 
 /** Refusals that several topics have, in Spanish. */
 export const common: RefusalTexts["common"] = {
-  counted: ({ count, of }) => text`${count} ${counted[of][count === 1 ? 0 : 1] ?? ""}`,
-  noneGiven: ({ of }) => text`no se dio ${none[of]}`,
+  counted: ({ count, of }) => sentence`${count} ${counted[of][count === 1 ? 0 : 1] ?? ""}`,
+  noneGiven: ({ of }) => sentence`no se dio ${none[of]}`,
   giveOneOrMore: () => "dé al menos uno",
-  fromOneTo: ({ most }) => text`hay de 1 a ${most}`,
+  fromOneTo: ({ most }) => sentence`hay de 1 a ${most}`,
   leaveOut: () => "no lo escriba",
   writeWhole: () => "escriba un número entero",
-  takenName: ({ of }) => text`ya hay ${named[of]} con este nombre; dé a cada cual el suyo`,
+  takenName: ({ of }) => sentence`ya hay ${named[of]} con este nombre; dé a cada cual el suyo`,
   heightsOfUnits: () => "dé de 1 a 100 alturas de piezas, hilada por hilada",
 };

@@ -1,4 +1,4 @@
-import { text } from "../../core/refusals.js";
+import { sentence } from "../../core/refusals.js";
 import type { RefusalTexts } from "../refusals.js";
 import { limits as limitWords } from "./words.js";
 
@@ -6,12 +6,12 @@ import { limits as limitWords } from "./words.js";
 export const exercise: RefusalTexts["exercise"] = {
   giveWhole: () => "dé un número entero",
   giveLevel: () => "dé 1, 2 o 3",
-  giveWholeFromTo: ({ least, most }) => text`dé un número entero de ${least} a ${most}`,
-  inDraws: ({ count }) => text`en ${count} sorteos`,
+  giveWholeFromTo: ({ least, most }) => sentence`dé un número entero de ${least} a ${most}`,
+  inDraws: ({ count }) => sentence`en ${count} sorteos`,
   nothingDrawn: () => "los límites no dejan nada que sortear; el último sorteo dio esto",
   stepAboveNought: () => "el paso debe ser mayor que 0",
-  tooManyValues: ({ most }) => text`son más de ${most} valores; tome un paso mayor`,
-  limit: ({ limit, value }) => text`${limitWords[limit]} ${value}`,
+  tooManyValues: ({ most }) => sentence`son más de ${most} valores; tome un paso mayor`,
+  limit: ({ limit, value }) => sentence`${limitWords[limit]} ${value}`,
   whole: () => "un número entero",
-  nothingLeft: ({ limits }) => text`no queda nada que sortear: debe ser ${limits.map(({ words }) => words).join(" y ")}`,
+  nothingLeft: ({ limits }) => sentence`no queda nada que sortear: debe ser ${limits.map(({ words }) => words).join(" y ")}`,
 };

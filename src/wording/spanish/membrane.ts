@@ -1,12 +1,12 @@
-import { text } from "../../core/refusals.js";
+import { sentence } from "../../core/refusals.js";
 import type { RefusalTexts } from "../refusals.js";
 
 /** Why the functions for barriers refuse, in Spanish. */
 export const membrane: RefusalTexts["membrane"] = {
-  openingWide: ({ width }) => text`un vano de ${width} de ancho`,
-  noWallSoWide: ({ widest }) => text`ninguna pared es más ancha que ${widest}`,
-  openingsOf: ({ area }) => text`vanos de ${area}`,
-  wallsHave: ({ area }) => text`las paredes no tienen más que ${area}`,
+  openingWide: ({ width }) => sentence`un vano de ${width} de ancho`,
+  noWallSoWide: ({ widest }) => sentence`ninguna pared es más ancha que ${widest}`,
+  openingsOf: ({ area }) => sentence`vanos de ${area}`,
+  wallsHave: ({ area }) => sentence`las paredes no tienen más que ${area}`,
   bandsFromField: () => "las franjas salen de los paquetes del campo; no lo escriba",
   bandsNeedVolume: () => "las franjas de paquetes propios necesitan el volumen de uno de esos paquetes",
   roundHasNoParts: () => "un vano redondo no tiene antepecho ni jambas ni dintel",

@@ -3,9 +3,6 @@ import type { DimensionName } from "../../core/dimensions.js";
 /** How a limit reads before its value. */
 export const limits = { above: "mayor que", atLeast: "al menos", below: "menor que", atMost: "a lo más" };
 
-/** What is given that is no text and no number, as core shows it. */
-export const kinds: Readonly<Record<string, string>> = { "a list": "una lista", "an object": "un objeto", "a function": "una función", "a symbol": "un símbolo", "a bigint": "un bigint" };
-
 /** What a value of a dimension is called. */
 export const dimensions: Readonly<Record<DimensionName, string>> = {
   ratio: "una proporción",
