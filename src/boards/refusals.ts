@@ -4,8 +4,8 @@ import { sentence, wordsFrom } from "../core/refusals.js";
 /** What is laid out in numbers that have an end. */
 type LaidOut = "boards" | "openings" | "studs";
 
-/** Why the functions for boards refuse, in English. */
-export const boardsRefusals = {
+/** Words why the functions for boards refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("boards", {
   layersFromOneTo: ({ most }: { most: number }) => sentence`give 1 to ${most} layers`,
   lengthsFromOneTo: ({ most }: { most: number }) => sentence`give 1 to ${most} lengths`,
   stockFromOneTo: ({ most }: { most: number }) => sentence`give 1 to ${most} lengths that can be bought`,
@@ -27,7 +27,4 @@ export const boardsRefusals = {
   noArea: () => "it has no area",
   innerCorner: () => "an outline with an inner corner is not laid out; lay out its parts, or the box round it with an opening at each corner left out",
   noWallLeft: () => "the openings leave no wall to be boarded",
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("boards", boardsRefusals);
+});

@@ -11,8 +11,8 @@ export type NoneOf = "clearance" | "edge" | "elevation" | "layer" | "reading" | 
 /** What has its name to itself. */
 export type Named = "a batch" | "a stage" | "an elevation";
 
-/** Refusals that several topics have, in English. */
-export const commonRefusals = {
+/** Words a refusal that several topics have; the texts are the English. */
+export const common = /* @__PURE__ */ wordsFrom("common", {
   counted: ({ count, of }: { count: number; of: Counted }) => sentence`${count} ${of}`,
   noneGiven: ({ of }: { of: NoneOf }) => sentence`no ${of} is given`,
   giveOneOrMore: () => "give one or more",
@@ -21,7 +21,4 @@ export const commonRefusals = {
   writeWhole: () => "write a whole number",
   takenName: ({ of }: { of: Named }) => sentence`there is ${of} of this name already; give each its own`,
   heightsOfUnits: () => "give 1 to 100 heights of units, course by course",
-};
-
-/** Words a refusal that several topics have. */
-export const common = /* @__PURE__ */ wordsFrom("common", commonRefusals);
+});

@@ -27,16 +27,24 @@ function valueText(value: WordValue | QuantityJson): string {
   return value.map((one) => (typeof one === "string" ? one : one.words)).join(value.some((one) => typeof one === "object") ? "; " : ", ");
 }
 
+/** Words the refusals of a topic. */
+export interface Say<R extends Refusals> {
+  <Name extends keyof R & string>(name: Name, ...values: Parameters<R[Name]>): Words;
+  /** The refusals in English. */
+  readonly english: R;
+}
+
 /**
  * Makes the function by which a topic words its refusals: it gives them as data, with the English in it.
  *
  * @param topic - the name of the topic; a refusal is `"topic.name"`
- * @param refusals - the topic's refusals in English
+ * @param english - the topic's refusals in English
  */
-export function wordsFrom<const R extends Refusals>(topic: string, refusals: R): <Name extends keyof R & string>(name: Name, ...values: Parameters<R[Name]>) => Words {
-  return (name, ...values) => {
-    const [inWords] = values as readonly [Words["values"]?];
-    const words = (refusals[name] as (...values: unknown[]) => string)(...values);
-    return { kind: "words", words, name: `${topic}.${name}`, ...(inWords === undefined ? {} : { values: inWords }) };
+export function wordsFrom<const R extends Refusals>(topic: string, english: R): Say<R> {
+  const say = <Name extends keyof R & string>(name: Name, ...given: Parameters<R[Name]>): Words => {
+    const [values] = given as readonly [Words["values"]?];
+    const words = (english[name] as (...given: unknown[]) => string)(...given);
+    return { kind: "words", words, name: `${topic}.${name}`, ...(values === undefined ? {} : { values }) };
   };
+  return Object.assign(say, { english });
 }

@@ -6,8 +6,8 @@ interface LimitOf {
   readonly value: string;
 }
 
-/** Why exercises are refused, in English. */
-export const exerciseRefusals = {
+/** Words why exercises are refused; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("exercise", {
   giveWhole: () => "give a whole number",
   giveLevel: () => "give 1, 2 or 3",
   giveWholeFromTo: ({ least, most }: { least: number; most: number }) => sentence`give a whole number from ${least} to ${most}`,
@@ -18,7 +18,4 @@ export const exerciseRefusals = {
   limit: ({ limit, value }: LimitOf) => english.wanted.limit({ limit, value }),
   whole: () => english.wanted.whole({}),
   nothingLeft: ({ limits }: { limits: readonly Words[] }) => sentence`nothing is left to draw: it must be ${limits.map(({ words }) => words).join(" and ")}`,
-};
-
-/** Words a refusal of this room. */
-export const say = /* @__PURE__ */ wordsFrom("exercise", exerciseRefusals);
+});

@@ -4,8 +4,8 @@ import { sentence, wordsFrom } from "../core/refusals.js";
 /** Level of a wind speed or a pressure. */
 type Level = "strength" | "allowable";
 
-/** Why the functions for fasteners refuse, in English. */
-export const fastenersRefusals = {
+/** Words why the functions for fasteners refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("fasteners", {
   endsPastStud: ({ width, past }: { width: Quantity; past: Quantity }) => sentence`a board ${width} wide ends ${past} past a stud`,
   backTheEdges: () => "a line of screws at that edge would hit no steel; back the edges (edgesBacked: true)",
   backTheEdgesOrCut: ({ cutTo }: { cutTo: Quantity }) => sentence`a line of screws at that edge would hit no steel; back the edges (edgesBacked: true) or cut the board to ${cutTo}, a whole number of stud spacings`,
@@ -20,7 +20,4 @@ export const fastenersRefusals = {
   mapsGiveLevel: ({ edition, level }: { edition: string; level: Level }) => sentence`the maps of ${edition} give speeds at ${level} level; take the speed from the map of the edition named`,
   noSuchFactor: ({ edition }: { edition: string }) => sentence`${edition} has no such factor; leave it out`,
   hasThisFactor: ({ edition }: { edition: string }) => sentence`${edition} has this factor; write a number`,
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("fasteners", fastenersRefusals);
+});

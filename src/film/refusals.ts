@@ -1,8 +1,8 @@
 import type { Quantity } from "../core/quantity.js";
 import { sentence, wordsFrom } from "../core/refusals.js";
 
-/** Why the functions for films refuse, in English. */
-export const filmRefusals = {
+/** Words why the functions for films refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("film", {
   mostUnderLeast: ({ least }: { least: Quantity }) => sentence`at least the least film, ${least}`,
   firstDryUnderLastWet: ({ lastWetTooth }: { lastWetTooth: Quantity }) => sentence`above the last tooth that is wet, ${lastWetTooth}`,
   ruleForDryFilm: () => 'it allows for a dry film and is no rule for a wet one; write rule: "band", with the least and most of one coat',
@@ -17,7 +17,4 @@ export const filmRefusals = {
   spotIsMeanOf: ({ least }: { least: number }) => sentence`a spot is the mean of ${least} or more`,
   solidsWithDryFilm: () => "it goes with dryFilm; a wet film is spread as it is",
   dryFilmNeedsSolids: () => "a dry film needs it; write a percentage from the data sheet",
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("film", filmRefusals);
+});

@@ -4,8 +4,8 @@ import type { Words } from "../core/wording.js";
 
 type Called = "courses" | "units";
 
-/** Why the functions for layouts refuse, in English. */
-export const layoutRefusals = {
+/** Words why the functions for layouts refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("layout", {
   shortLegOverLong: ({ longLeg }: { longLeg: Quantity }) => sentence`at most the long leg, ${longLeg}`,
   legsSetOffset: () => "the legs of the corner units set the offset; leave it out",
   offsetMustBeTold: () => 'without corner units it must be told; write "50 %" for half bond, 0 where head joints stand in line',
@@ -33,7 +33,4 @@ export const layoutRefusals = {
   endPiecesDoNotComeOut: () => "its end pieces do not come out",
   longestShorterEnd: ({ length }: { length: Quantity }) => sentence`the longest that its shorter end piece can be is ${length}`,
   nextCourseUnderLeast: ({ first, last, next, leastCut }: { first: Quantity; last: Quantity; next: readonly Words[]; leastCut: Quantity }) => sentence`the first course ends in pieces of ${first} and ${last}, and with this offset ${next} in the next, under the least cut of ${leastCut}; give a smaller leastCut, another offset, or a wider range of joints`,
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("layout", layoutRefusals);
+});

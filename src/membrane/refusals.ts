@@ -1,8 +1,8 @@
 import type { Quantity } from "../core/quantity.js";
 import { sentence, wordsFrom } from "../core/refusals.js";
 
-/** Why the functions for barriers refuse, in English. */
-export const membraneRefusals = {
+/** Words why the functions for barriers refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("membrane", {
   openingWide: ({ width }: { width: Quantity }) => sentence`an opening ${width} wide`,
   noWallSoWide: ({ widest }: { widest: Quantity }) => sentence`no wall is wider than ${widest}`,
   openingsOf: ({ area }: { area: Quantity }) => sentence`openings of ${area}`,
@@ -11,7 +11,4 @@ export const membraneRefusals = {
   bandsNeedVolume: () => "bands from packs of their own need the volume of such a pack",
   roundHasNoParts: () => "a round opening has neither sill nor jambs nor head",
   oneDepthAllRound: () => "give one returnDepth for all round",
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("membrane", membraneRefusals);
+});

@@ -3,8 +3,8 @@ import { sentence, wordsFrom } from "../core/refusals.js";
 
 type Kind = "rectangle" | "gable" | "trapezoid" | "segment" | "polygon";
 
-/** Why the functions for movement joints refuse, in English. */
-export const movementRefusals = {
+/** Words why the functions for movement joints refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("movement", {
   ruleAsksNot: ({ rule }: { rule: string }) => sentence`${rule} does not ask for it; leave it out`,
   ruleGoesByHeight: ({ rule }: { rule: string }) => sentence`${rule} goes by the height of the wall`,
   beyondWallLength: ({ length }: { length: Quantity }) => sentence`at most the length of the wall, ${length}`,
@@ -16,7 +16,4 @@ export const movementRefusals = {
   editionAsksMovement: ({ edition, times }: { edition: string; times: string }) => sentence`${edition} asks for ${times} times the movement; give it, as by movement.thermal-movement`,
   editionAsksNoMovement: ({ edition }: { edition: string }) => sentence`${edition} does not ask for it; see movement.joint-for-movement`,
   greatestSpacing: ({ spacing, edition }: { spacing: Quantity; edition: string }) => sentence`at most ${spacing}, the greatest spacing of ${edition}`,
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("movement", movementRefusals);
+});

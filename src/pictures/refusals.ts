@@ -5,8 +5,8 @@ import { sentence, wordsFrom } from "../core/refusals.js";
 type Runs = "upright" | "level";
 type Kind = "string" | "number" | "boolean";
 
-/** Why pictures are refused, in English. */
-export const picturesRefusals = {
+/** Words why pictures are refused; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("pictures", {
   timeWanted: () => "a time with its distance from UTC is wanted, as the answers have it",
   layoutHasNoScrews: () => "the layout has none; lay the boards out with screws, or leave them out here",
   checkHasSpots: ({ count }: { count: number }) => sentence`the check has ${count}; give the readings that it was made of`,
@@ -31,7 +31,4 @@ export const picturesRefusals = {
   hoursInOrder: () => "the hours stand in the order of time, each once",
   tooManyUnits: ({ most }: { most: number }) => sentence`more than ${most} cannot be told apart on a sheet; draw a part of the wall`,
   panelBeyondWall: () => "its courses or its bond reach beyond the wall; give the panel its own height and length, and its place",
-};
-
-/** Words a refusal of this room. */
-export const say = /* @__PURE__ */ wordsFrom("pictures", picturesRefusals);
+});

@@ -1,8 +1,8 @@
 import type { Quantity } from "../core/quantity.js";
 import { sentence, wordsFrom } from "../core/refusals.js";
 
-/** Why the functions for planning refuse, in English. */
-export const planningRefusals = {
+/** Words why the functions for planning refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("planning", {
   notBeforeFirstWater: ({ time }: { time: string }) => sentence`it must not come before the first water, ${time}`,
   aboveTheOther: ({ other }: { other: Quantity }) => sentence`above ${other}`,
   nameTheBatch: () => "write the name or number on the batch",
@@ -22,7 +22,4 @@ export const planningRefusals = {
   wallNotKnownAt: ({ time }: { time: string }) => sentence`nothing is known of the wall at ${time}`,
   waitsForStageBefore: () => "it waits for a stage before it; name one that has been listed before, or leave the hold out",
   wallEndsBefore: ({ stage }: { stage: string }) => sentence`the record of the wall ends before ${stage} may begin; give a longer one`,
-};
-
-/** Words a refusal of this room. */
-export const say = /* @__PURE__ */ wordsFrom("planning", planningRefusals);
+});

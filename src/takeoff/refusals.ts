@@ -2,8 +2,8 @@ import type { DimensionName } from "../core/dimensions.js";
 import type { Quantity } from "../core/quantity.js";
 import { sentence, wordsFrom } from "../core/refusals.js";
 
-/** Why a job is refused, in English. */
-export const takeoffRefusals = {
+/** Words why a job is refused; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("takeoff", {
   cornersWantUnits: ({ edges }: { edges: Quantity }) => sentence`outside corners of ${edges} want corner units: give a name, longLeg and shortLeg`,
   nameOtherElevation: () => "where units are bought by elevation, write the name of the other elevation at this corner",
   emptyCell: () => "no such column, or an empty cell; write 0 where there is none",
@@ -49,7 +49,4 @@ export const takeoffRefusals = {
   whatAPackHolds: ({ keys }: { keys: readonly string[] }) => sentence`write what a pack holds: ${keys}`,
   packKeys: ({ item, keys }: { item: string; keys: readonly string[] }) => sentence`for ${item} there are ${keys}`,
   itemTwice: () => "an item of this name is in the list already; give each its own",
-};
-
-/** Words a refusal of this room. */
-export const say = /* @__PURE__ */ wordsFrom("takeoff", takeoffRefusals);
+});

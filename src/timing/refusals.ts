@@ -1,8 +1,8 @@
 import type { Quantity } from "../core/quantity.js";
 import { sentence, wordsFrom } from "../core/refusals.js";
 
-/** Why the functions for times refuse, in English. */
-export const timingRefusals = {
+/** Words why the functions for times refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("timing", {
   arrheniusNeedsIt: () => 'the rule of Arrhenius needs it; write it in kelvins, such as "5000 K"',
   doublingTakesNone: () => "the doubling rule takes none; leave it out",
   writeDateTimeZone: ({ example }: { example: string }) => sentence`write the date, the time and the zone, such as ${example}`,
@@ -46,7 +46,4 @@ export const timingRefusals = {
   recordEndsBeforeAge: () => "the record ends before the age is reached",
   typicalUnderLeast: ({ least }: { least: Quantity }) => sentence`at least the least, ${least}`,
   mostUnderWait: ({ wait }: { wait: Quantity }) => sentence`at least ${wait}`,
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("timing", timingRefusals);
+});

@@ -1,8 +1,8 @@
 import type { Quantity } from "../core/quantity.js";
 import { sentence, wordsFrom } from "../core/refusals.js";
 
-/** Why the functions for weather refuse, in English. */
-export const weatherRefusals = {
+/** Words why the functions for weather refuse; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("weather", {
   mostUnderLeast: ({ least }: { least: Quantity }) => sentence`above the least, ${least}`,
   ends: ({ time }: { time: string }) => sentence`it ends ${time}`,
   mustReachBeyond: ({ time, start }: { time: Quantity; start: string }) => sentence`it must reach ${time} beyond ${start}, until the film is dry`,
@@ -16,7 +16,4 @@ export const weatherRefusals = {
   ruleStopsItself: () => "this rule says itself when work stops; leave it out",
   turnsOnTheWind: ({ temperature }: { temperature: Quantity }) => sentence`at ${temperature} the rule turns on the wind; write it, such as "6 mph"`,
   heatBelowStop: ({ stopBelow }: { stopBelow: Quantity }) => sentence`at least the temperature at which work stops, ${stopBelow}`,
-};
-
-/** Words a refusal of this topic. */
-export const say = /* @__PURE__ */ wordsFrom("weather", weatherRefusals);
+});

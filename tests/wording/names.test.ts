@@ -14,7 +14,8 @@ const names = new Map(Object.entries(spanishNames));
 /** What calculations and flat composed functions call their inputs and steps. */
 function ofCatalogue(): readonly string[] {
   return catalogue.flatMap((one) => {
-    const { definition, given = definition?.given ?? {} } = one as unknown as { readonly definition?: Definition; readonly given?: Entries };
+    const { definition, given: flat } = one as unknown as { readonly definition?: Definition; readonly given?: Entries };
+    const given: Entries = flat ?? definition?.given ?? {};
     const steps = Object.entries(definition?.steps ?? {}).map(([name, step]) => step.says ?? spaced(name));
     return [...Object.values(given).map(({ says }) => says), ...steps];
   });

@@ -1,63 +1,45 @@
 // The refusals that only one topic knows: each is told in Spanish with the same figures, and no English is left in it.
 import { describe, expect, it } from "vitest";
-import { boardsRefusals } from "../../src/boards/refusals.js";
-import { commonRefusals } from "../../src/core/common-refusals.js";
+import { say as boards } from "../../src/boards/refusals.js";
+import { common } from "../../src/core/common-refusals.js";
 import { type Problem, problemText } from "../../src/core/index.js";
 import type { Refusals } from "../../src/core/refusals.js";
-import { exerciseRefusals } from "../../src/exercise/refusals.js";
-import { fastenersRefusals } from "../../src/fasteners/refusals.js";
+import { say as exercise } from "../../src/exercise/refusals.js";
+import { say as fasteners } from "../../src/fasteners/refusals.js";
 import { filmReadingCheck, filmReadingPlan, spreadingRate, wetFilmBracket } from "../../src/film/index.js";
-import { filmRefusals } from "../../src/film/refusals.js";
+import { say as film } from "../../src/film/refusals.js";
 import { boardLayout } from "../../src/boards/index.js";
 import { mixedFace, toolingLoss } from "../../src/joints/index.js";
 import { coursing } from "../../src/layout/index.js";
-import { jointsRefusals } from "../../src/joints/refusals.js";
-import { layoutRefusals } from "../../src/layout/refusals.js";
-import { limitsRefusals } from "../../src/limits/refusals.js";
-import { manyRefusals } from "../../src/many/refusals.js";
-import { membraneRefusals } from "../../src/membrane/refusals.js";
-import { mortarRefusals } from "../../src/mortar/refusals.js";
-import { movementRefusals } from "../../src/movement/refusals.js";
-import { picturesRefusals } from "../../src/pictures/refusals.js";
-import { planningRefusals } from "../../src/planning/refusals.js";
-import { schemaRefusals } from "../../src/schema/refusals.js";
-import { shapesRefusals } from "../../src/shapes/refusals.js";
-import { sheetRefusals } from "../../src/sheet/reading/refusals.js";
-import { takeoffRefusals } from "../../src/takeoff/refusals.js";
-import { timingRefusals } from "../../src/timing/refusals.js";
-import { weatherRefusals } from "../../src/weather/refusals.js";
+import { say as joints } from "../../src/joints/refusals.js";
+import { say as layout } from "../../src/layout/refusals.js";
+import { say as limits } from "../../src/limits/refusals.js";
+import { say as many } from "../../src/many/refusals.js";
+import { say as membrane } from "../../src/membrane/refusals.js";
+import { say as mortar } from "../../src/mortar/refusals.js";
+import { say as movement } from "../../src/movement/refusals.js";
+import { say as pictures } from "../../src/pictures/refusals.js";
+import { say as planning } from "../../src/planning/refusals.js";
+import { say as schema } from "../../src/schema/refusals.js";
+import { say as shapes } from "../../src/shapes/refusals.js";
+import { say as sheet } from "../../src/sheet/reading/refusals.js";
+import { say as takeoff } from "../../src/takeoff/refusals.js";
+import { say as timing } from "../../src/timing/refusals.js";
+import { say as weather } from "../../src/weather/refusals.js";
 import { type RefusalTexts, spanish, spanishParts } from "../../src/wording/index.js";
 import { takeOff } from "../../src/takeoff/index.js";
 import { entranceInFeet } from "../takeoff/entrance-job.js";
 import { samples } from "./samples/index.js";
 import { englishWords, figures, prose } from "./spanish-text.js";
 
-const english: { readonly [Topic in keyof RefusalTexts]: Refusals } = {
-  common: commonRefusals,
-  film: filmRefusals,
-  joints: jointsRefusals,
-  takeoff: takeoffRefusals,
-  sheet: sheetRefusals,
-  pictures: picturesRefusals,
-  many: manyRefusals,
-  exercise: exerciseRefusals,
-  schema: schemaRefusals,
-  planning: planningRefusals,
-  weather: weatherRefusals,
-  timing: timingRefusals,
-  layout: layoutRefusals,
-  movement: movementRefusals,
-  limits: limitsRefusals,
-  membrane: membraneRefusals,
-  shapes: shapesRefusals,
-  mortar: mortarRefusals,
-  fasteners: fastenersRefusals,
-  boards: boardsRefusals,
+/** How the topics word their refusals. */
+const says: Readonly<Record<keyof RefusalTexts, { readonly english: Refusals }>> = {
+  boards, common, exercise, fasteners, film, joints, layout, limits, many, membrane, mortar, movement, pictures, planning, schema, shapes, sheet, takeoff, timing, weather,
 };
 
 type Word = (values?: unknown) => string;
-const all = Object.entries(english).flatMap(([topic, refusals]) =>
-  Object.entries(refusals).map(([name, said]) => {
+const all = Object.entries(says).flatMap(([topic, { english }]) =>
+  Object.entries(english).map(([name, said]) => {
     const values = (samples[topic as keyof RefusalTexts] as Readonly<Record<string, unknown>>)[name];
     const inSpanish = (spanishParts.refusals[topic as keyof RefusalTexts] as Readonly<Record<string, Word>>)[name];
     return { name: `${topic}.${name}`, english: (said as Word)(values), spanish: inSpanish?.(values) ?? "" };
@@ -74,7 +56,7 @@ describe("every refusal", () => {
   });
 
   it("is under one name only in its topic, and all of them are looked at", () => {
-    expect(Object.keys(english).sort()).toEqual(Object.keys(spanishParts.refusals).sort());
+    expect(Object.keys(says).sort()).toEqual(Object.keys(spanishParts.refusals).sort());
   });
 });
 

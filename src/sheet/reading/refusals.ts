@@ -1,7 +1,7 @@
 import { sentence, wordsFrom } from "../../core/refusals.js";
 
-/** Why a sheet cannot be read, in English. */
-export const sheetRefusals = {
+/** Words why a sheet cannot be read; the texts are the English. */
+export const say = /* @__PURE__ */ wordsFrom("sheet", {
   quoteWithinText: () => 'a quote stands within a text in quotes; write it twice there, as ""',
   quoteDoesNotEnd: () => "a quote in it does not end",
   tooManyColumns: ({ most }: { most: number }) => sentence`it has more than ${most} columns; is this a CSV?`,
@@ -31,7 +31,4 @@ export const sheetRefusals = {
   hasDocumentType: () => "it has a document type, which a workbook has not",
   cannotBeRead: () => "it cannot be read; open the workbook and save it again",
   textTooLong: () => "a text in it is longer than a cell holds",
-};
-
-/** Words a refusal of this room. */
-export const say = /* @__PURE__ */ wordsFrom("sheet", sheetRefusals);
+});
