@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { problem } from "../core/problems.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { outlineFault } from "./outline-fault.js";
 
@@ -7,7 +8,7 @@ import { outlineFault } from "./outline-fault.js";
 const mostCorners = 100;
 
 /** The corners of a polygon in order, the last joined to the first; refused where they are no outline. */
-export const polygonPoints = /* @__PURE__ */ (() =>
+export const polygonPoints = /* @__PURE__ */ atFirstUse(() =>
   z
     .readonly(
       z.array(
@@ -24,4 +25,4 @@ export const polygonPoints = /* @__PURE__ */ (() =>
       if (fault === undefined) return;
       const found = problem({ code: "refused", path: [], says: "corners of the outline", given: counted ? "" : `a list of ${String(value.length)}`, wanted: fault });
       context.issues.push({ code: "custom", input: value, message: fault, params: { problem: found } });
-    }))();
+    }));

@@ -1,8 +1,8 @@
-import { Temporal } from "temporal-polyfill";
 import { type Amount, exact, exactArithmetic as arithmetic, isExact, toDecimal } from "../core/amount.js";
 import { type Path, shown, type Trouble } from "../core/problems.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { subtract } from "../core/quantity-arithmetic.js";
+import { Temporal } from "./temporal.js";
 
 /** A time by the clock on the wall, with its zone: what is added to it is time that passes, whatever the clocks do. */
 export type Clock = Temporal.ZonedDateTime;
