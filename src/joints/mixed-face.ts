@@ -10,8 +10,8 @@ import { mixedFaceFields } from "./face-fields.js";
 import { faceShare } from "./face-share.js";
 import { say } from "./refusals.js";
 
-const reads = /* @__PURE__ */ (() =>
-  nested(z.strictObject({ ...mixedFaceFields, depth: quantityField("length", { says: "depth of joint to be filled", above: 0 }) })))();
+const reads = /* @__PURE__ */ nested(() =>
+  z.strictObject({ ...mixedFaceFields(), depth: quantityField("length", { says: "depth of joint to be filled", above: 0 }) }));
 
 /**
  * Joint mortar for a face of mixed sizes, each with its share of the face; the shares make up the whole.

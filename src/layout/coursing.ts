@@ -6,6 +6,7 @@ import { subtract } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { refusal } from "../core/refuse-all.js";
 import { markRounding } from "../data/layout.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { type ClosedRun, closeRun, type ClosingJoint, sizeAt } from "./close-run.js";
@@ -13,21 +14,21 @@ import { checkJointRange, jointRange } from "./joint-range.js";
 import { say } from "./refusals.js";
 import { type RodCourse, rodCourses, tapes } from "./story-rod.js";
 
-const coursingInput = /* @__PURE__ */ (() =>
+const coursingInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     height: quantityField("length", { says: "height to be coursed, from its lower end to its upper", above: 0 }),
     /** Course by course from the foot; they begin again at the end of the list. */
     unitHeights: z.array(quantityField("length", { says: "actual face height of the units of a course", above: 0 })),
-    bedJoint: jointRange,
+    bedJoint: jointRange(),
     /** What the height begins and ends with. */
     datum: z.enum(["bed to bed", "unit to unit", "opening"]),
     /** From bed to bed alone: on a ledger the first unit has no joint under it. */
     bedJointLies: z.optional(z.enum(["under the unit", "over the unit"])),
     leastCut: z.optional(quantityField("length", { says: "least height of a cut course", above: 0 })),
     tape: z.enum(tapes),
-  }))();
+  }));
 
-type ReadCoursing = z.output<typeof coursingInput>;
+type ReadCoursing = z.output<ReturnType<typeof coursingInput>>;
 
 /** How a height is coursed. */
 export interface Coursing {

@@ -3,13 +3,14 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { jointsThrough, movementCaution } from "../data/movement.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { say } from "./refusals.js";
 
 const places = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => z.array(quantityField("length", { says, atLeast: 0 }));
 
-const checkInput = /* @__PURE__ */ (() =>
+const checkInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     length: quantityField("length", { says: "length of the wall along which the joints are counted", above: 0 }),
     joints: places("from the beginning of the wall to a joint in the veneer"),
@@ -17,7 +18,7 @@ const checkInput = /* @__PURE__ */ (() =>
     /** How far beside a joint of the backing the joint of the veneer may lie; nought where it is to lie on it. */
     reach: quantityField("length", { says: "how far beside a joint of the backing its joint in the veneer may lie", atLeast: 0 }),
     most: quantityField("length", { says: "greatest distance between joints", above: 0 }),
-  }))();
+  }));
 
 /** A stretch without a joint that is longer than allowed. */
 export interface MovementGap {

@@ -5,6 +5,7 @@ import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
 import { say } from "./refusals.js";
+import { atFirstUse } from "./at-first-use.js";
 
 /** Input that is not written to: a job kept in a variable `as const` has lists that are read only. */
 export type ReadOnly<T> = T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
@@ -33,24 +34,28 @@ interface ZodIssue {
  * Makes a zod schema fit for a composed function's `reads`: everything that is wrong becomes one of our problems, with
  * its path, what was given and what is wanted. Unknown keys name the key they are near to.
  *
- * @param schema - a schema made with zod/mini; objects strict, quantities by `quantityField`
+ * @param schema - a schema made with zod/mini, or a function that makes it at the first use; objects strict, quantities
+ *   by `quantityField`
  * @returns the same as a Standard Schema
  * @example
  * ```ts
  * const reads = nested(z.strictObject({ height: quantityField("length", { says: "height of the wall" }) }));
  * ```
  */
-export function nested<S extends z.ZodMiniType>(schema: S): Nested<S> {
+export function nested<S extends z.ZodMiniType>(schema: S | (() => S)): Nested<S> {
+  const built = typeof schema === "function" ? atFirstUse(schema) : () => schema;
   return {
-    schema,
+    get schema() {
+      return built();
+    },
     "~standard": {
       version: 1,
       vendor: "settingbed",
       validate(value) {
-        const read = z.safeParse(schema, value);
+        const read = z.safeParse(built(), value);
         const prototypes = prototypeKeys(value);
         if (read.success && prototypes.length === 0) return { value: read.data };
-        const found = ((read.error?.issues ?? []) as readonly ZodIssue[]).slice(0, mostProblems).flatMap((issue) => problemsOf(issue, value, schema));
+        const found = ((read.error?.issues ?? []) as readonly ZodIssue[]).slice(0, mostProblems).flatMap((issue) => problemsOf(issue, value, built()));
         const told = new Set(found.map(({ path }) => pathText(path)));
         const issues = [...found, ...prototypes.filter(({ path }) => !told.has(pathText(path)))];
         return { issues: issues.map((one) => ({ message: one.message, path: one.path, params: { problem: one } })) };
@@ -111,6 +116,7 @@ interface Shape {
   readonly shape?: Readonly<Record<string, z.ZodMiniType>>;
   readonly element?: z.ZodMiniType;
   readonly innerType?: z.ZodMiniType;
+  readonly getter?: () => z.ZodMiniType;
   readonly in?: z.ZodMiniType;
   readonly options?: readonly z.ZodMiniType[];
 }
@@ -121,7 +127,8 @@ function shapeOf(schema: z.ZodMiniType): Shape {
 
 /** The object schemas that may stand at a path. */
 function schemasAt(schema: z.ZodMiniType, path: Path): readonly Shape[] {
-  const { shape, element, innerType, in: inner, options } = shapeOf(schema);
+  const { shape, element, innerType, getter, in: inner, options } = shapeOf(schema);
+  if (getter !== undefined) return schemasAt(getter(), path);
   if (innerType !== undefined) return schemasAt(innerType, path);
   if (inner !== undefined) return schemasAt(inner, path);
   if (options !== undefined) return options.flatMap((option) => schemasAt(option, path));

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { problem } from "../core/problems.js";
 import { refusal } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { outlineFault } from "./outline-fault.js";
 import { say } from "./refusals.js";
@@ -9,7 +10,7 @@ import { say } from "./refusals.js";
 const mostCorners = 100;
 
 /** The corners of a polygon in order, the last joined to the first; refused where they are no outline. */
-export const polygonPoints = /* @__PURE__ */ (() =>
+export const polygonPoints = /* @__PURE__ */ atFirstUse(() =>
   z
     .readonly(
       z.array(
@@ -26,4 +27,4 @@ export const polygonPoints = /* @__PURE__ */ (() =>
       if (fault === undefined) return;
       const found = problem({ ...refusal([], counted ? "" : say("listOf", { count: value.length }), fault), says: "corners of the outline" });
       context.issues.push({ code: "custom", input: value, message: fault.words, params: { problem: found } });
-    }))();
+    }));

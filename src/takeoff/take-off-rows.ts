@@ -10,8 +10,8 @@ import { type RowTotals, Totals } from "./row-totals.js";
 import type { TakeOff } from "./take-job.js";
 import { takeOffOfRead } from "./take-read.js";
 
-const readsAssembly = /* @__PURE__ */ (() => nested(assemblySchema))();
-const readsElevation = /* @__PURE__ */ (() => nested(elevation))();
+const readsAssembly = /* @__PURE__ */ nested(assemblySchema);
+const readsElevation = /* @__PURE__ */ nested(elevation);
 
 /** A row: its cells by the names of the columns, or what `readRows` or `readTable` of `settingbed/sheet` gives. */
 export type WallRow = Cells | { readonly row: number; readonly cells: Cells } | { readonly row: number; readonly value: Cells } | { readonly row: number; readonly problems: readonly Problem[] };

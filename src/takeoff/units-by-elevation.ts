@@ -5,11 +5,12 @@ import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
 import { refusal } from "../core/refuse-all.js";
 import { unitsForFace } from "../layout/units-for-face.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nameField, quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { length } from "./job-elevation.js";
 
-const elevationsInput = /* @__PURE__ */ (() =>
+const elevationsInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     elevations: z.array(
       z.strictObject({
@@ -24,7 +25,7 @@ const elevationsInput = /* @__PURE__ */ (() =>
     bedJoint: quantityField("length", { says: "width of the level joints", atLeast: 0 }),
     waste: quantityField("ratio", { says: "units broken, cut off and sorted out, on top of the net", atLeast: 0, below: 1 }),
     packCount: quantityField("count", { says: "flat units in a pack", atLeast: "1" }),
-  }))();
+  }));
 
 /** The packs of one elevation. */
 export interface ElevationLot {

@@ -1,10 +1,10 @@
-import { Temporal } from "temporal-polyfill";
 import { type Amount, exact, exactArithmetic as arithmetic, isExact, toDecimal } from "../core/amount.js";
 import { type Path, shown, type Trouble } from "../core/problems.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { subtract } from "../core/quantity-arithmetic.js";
 import type { Words } from "../core/wording.js";
 import { say } from "./refusals.js";
+import { Temporal } from "./temporal.js";
 
 /** A time by the clock on the wall, with its zone: what is added to it is time that passes, whatever the clocks do. */
 export type Clock = Temporal.ZonedDateTime;

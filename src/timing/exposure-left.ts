@@ -4,6 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, times } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { dayField } from "./clock-field.js";
@@ -22,13 +23,13 @@ export interface ExposureLeft {
   readonly lastDay: string;
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     coatedOn: dayField("day the barrier was coated"),
     claddingOn: dayField("day it is clad"),
     exposureLimit: quantityField("time", { says: "longest time it may be bare, from its label", above: 0, atMost: "3660 d" }),
     warnShare: z.optional(quantityField("ratio", { says: "share of the limit at which to warn", above: 0, atMost: 1 })),
-  }))();
+  }));
 
 /**
  * How long a barrier stays bare until it is clad, against the limit on its label; a warning comes at 80 % of it.

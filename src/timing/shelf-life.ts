@@ -4,6 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, times } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { dayField } from "./clock-field.js";
@@ -17,12 +18,12 @@ export interface ShelfLife {
   readonly lastDay: string;
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     madeOn: dayField("day it was made, from the bag or pail"),
     useOn: dayField("day it is to be used up"),
     shelfLife: quantityField("time", { says: "how long it keeps in an unopened pack stored dry, from the bag or pail", above: 0, atMost: "3660 d" }),
-  }))();
+  }));
 
 /**
  * Whether bags or pails are still good on the day they are to be used up, and the last day they are.

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { walkToAge } from "./age-walk.js";
@@ -21,15 +22,15 @@ export interface TimeToAge {
   readonly reachedAt?: string;
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     age: quantityField("time", { says: "age wanted, at the reference temperature", above: 0, atMost: "3660 d" }),
-    ...ageRuleInput,
+    ...ageRuleInput(),
     temperature: z.optional(quantityField("temperature", { says: "temperature it stays at", atLeast: "32 degF", atMost: "120 degF" })),
-    record: z.optional(recordInput),
+    record: z.optional(recordInput()),
     start: z.optional(clockField("when it begins")),
     zone: zoneField(),
-  }))();
+  }));
 
 /**
  * When an age is reached: at a temperature that stays, or under a forecast; a forecast that ends before is no answer.

@@ -5,6 +5,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { refuseAll } from "../core/refuse-all.js";
 import { holdPractice, usualHolds } from "../data/timing.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { ageFactorsBy } from "./age-factors.js";
@@ -37,10 +38,10 @@ export interface WorkWindows {
 
 const hold = (says: string): ReturnType<typeof quantityField<"time">> => quantityField("time", { says, above: 0, atMost: "3660 d" });
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    ...ageRuleInput,
-    record: recordInput,
+    ...ageRuleInput(),
+    record: recordInput(),
     holds: z.readonly(
       z.array(
         z.strictObject({
@@ -52,7 +53,7 @@ const input = /* @__PURE__ */ (() =>
         }),
       ),
     ),
-  }))();
+  }));
 
 /**
  * When the works that wait may be done under a record or a forecast: coating over tape, the next coat, taking the ledger away,

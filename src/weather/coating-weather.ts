@@ -3,6 +3,7 @@ import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField } from "../timing/clock-field.js";
@@ -28,7 +29,7 @@ export interface CoatingWeather {
 
 const temperature = (says: string): ReturnType<typeof quantityField<"temperature">> => quantityField("temperature", { says, atLeast: "-4 degF", atMost: "140 degF" });
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     start: clockField("when the coat begins"),
     surfaceTemperature: quantityField("temperature", { says: "temperature of the surface itself", atLeast: "-4 degF", atMost: "200 degF" }),
@@ -40,8 +41,8 @@ const input = /* @__PURE__ */ (() =>
     mostHumidity: quantityField("ratio", { says: "highest humidity of the air, from the data sheet", above: 0, atMost: "100 %" }),
     notBelow: temperature("temperature the air must not fall below before the film is dry"),
     dry: quantityField("time", { says: "time until the film is dry, at these temperatures", above: 0, atMost: "14 d" }),
-    forecast: airRecordInput,
-  }))();
+    forecast: airRecordInput(),
+  }));
 
 /**
  * Whether a film may go on now: surface over the dew point, air and surface within the data sheet, humidity, and no fall of

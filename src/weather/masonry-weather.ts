@@ -3,6 +3,7 @@ import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { tms602Cold, tms602FromMemory, tms602Hot, ukFrost, ukHeat } from "../data/weather.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField } from "../timing/clock-field.js";
@@ -41,10 +42,10 @@ export interface MasonryWeather {
   readonly hours: readonly MasonryHour[];
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     ruleSet: z.enum(["TMS 602-02", "UK warranty standards 2023"]),
-    record: airRecordInput,
+    record: airRecordInput(),
     stopBelow: z.optional(quantityField("temperature", { says: "temperature of the air below which this crew sets nothing", atLeast: "-20 degF", atMost: "50 degF" })),
     protect: z.optional(
       z.strictObject({
@@ -53,7 +54,7 @@ const input = /* @__PURE__ */ (() =>
         meanBy: z.enum(["mean of the hours", "mean of low and high"]),
       }),
     ),
-  }))();
+  }));
 
 /**
  * The bands of cold and heat a record or forecast runs through, by a rule set and edition that are named: what it asks now and
@@ -131,6 +132,6 @@ function worst(bands: readonly Band[], readings: readonly Hour[], side: "cold" |
 }
 
 /** A record that has been read, as it may be handed on. */
-function unread({ zone, every, readings }: z.output<typeof airRecordInput>): z.input<typeof airRecordInput> {
+function unread({ zone, every, readings }: z.output<ReturnType<typeof airRecordInput>>): z.input<ReturnType<typeof airRecordInput>> {
   return { every, readings: readings.map(({ wind, ...reading }) => ({ ...reading, ...(wind === undefined ? {} : { wind }) })), ...(zone === undefined ? {} : { zone }) };
 }
