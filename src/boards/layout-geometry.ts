@@ -1,6 +1,6 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
 import type { Work } from "../core/composed.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
@@ -70,8 +70,8 @@ function sizeTroubles({ board, studs }: ReadLayout, { flat, length, width }: Pat
   const boards = along.add(exact(1n)).mul(aside.add(exact(1n)));
   return [
     ...(larger ? [refusal(["board"], `${board.width.toString()} by ${board.length.toString()}`, "the board is larger than the wall both ways; give the wall whole, or the board as it is cut")] : []),
-    ...(boards.compare(mostBoards) > 0 ? [refusal(["board"], `about ${String(boards.round().n)} boards`, tooMany(mostBoards, "boards"))] : []),
-    ...(face.width.div(exactLength(studs.spacing)).compare(mostStuds) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), tooMany(mostStuds, "studs"))] : []),
+    ...(boards.compare(exact(BigInt(mostBoards))) > 0 ? [refusal(["board"], `about ${boards.round().toString()} boards`, tooMany(mostBoards, "boards"))] : []),
+    ...(face.width.div(exactLength(studs.spacing)).compare(exact(BigInt(mostStuds))) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), tooMany(mostStuds, "studs"))] : []),
   ];
 }
 
