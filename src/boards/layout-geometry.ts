@@ -1,7 +1,7 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
 import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
@@ -71,8 +71,8 @@ function sizeTroubles({ board, studs }: ReadLayout, { flat, length, width }: Pat
   const boards = along.add(exact(1n)).mul(aside.add(exact(1n)));
   return [
     ...(larger ? [refusal(["board"], say("widthByLength", { width: board.width, length: board.length }), say("boardLargerThanWall"))] : []),
-    ...(boards.compare(mostBoards) > 0 ? [refusal(["board"], say("aboutBoards", { count: Number(boards.round().n) }), say("mostLaidOut", { most: mostBoards, of: "boards" }))] : []),
-    ...(face.width.div(exactLength(studs.spacing)).compare(mostStuds) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), say("mostLaidOut", { most: mostStuds, of: "studs" }))] : []),
+    ...(boards.compare(exact(BigInt(mostBoards))) > 0 ? [refusal(["board"], say("aboutBoards", { count: Number(boards.round().numerator) }), say("mostLaidOut", { most: mostBoards, of: "boards" }))] : []),
+    ...(face.width.div(exactLength(studs.spacing)).compare(exact(BigInt(mostStuds))) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), say("mostLaidOut", { most: mostStuds, of: "studs" }))] : []),
   ];
 }
 

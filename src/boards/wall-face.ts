@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Words } from "../core/wording.js";
 import type { ReadWallShape } from "../shapes/wall-shape.js";
 import { exactLength, nought } from "./exact-length.js";

@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import type { Definition } from "../core/definition.js";
 import { InputError, nearest, type Problem, problem } from "../core/problems.js";
 import { isNought } from "../core/quantity-arithmetic.js";

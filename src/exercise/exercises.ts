@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import { InputError, problem } from "../core/problems.js";
 import { drawFrom } from "./draw.js";
 import type { Exercise } from "./drawn-exercise.js";

@@ -1,4 +1,4 @@
-import { spaced } from "../core/calculation.js";
+import { spaced } from "../core/spaced.js";
 import { composed } from "../core/composed.js";
 import { refusal } from "../core/refuse-all.js";
 import { usualScrewSpacing } from "../data/fasteners.js";

@@ -1,4 +1,4 @@
-import type { Callable } from "../core/calculation.js";
+import type { Callable } from "../core/callable.js";
 import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";

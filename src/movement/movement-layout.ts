@@ -1,8 +1,8 @@
-import type { Fraction } from "fraction.js";
 import { exactLength, nought, type Shown, shownLike } from "../boards/exact-length.js";
 import { type Box, boxRound, cornersWithin, type Face, heightOf, max, widthOf } from "../boards/face.js";
 import { faceOf } from "../boards/wall-face.js";
 import { composed, type Work } from "../core/composed.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Quantity } from "../core/quantity.js";
 import { jointsThrough, movementCaution } from "../data/movement.js";
 import { nested } from "../schema/nested.js";

@@ -92,7 +92,7 @@ function secondsOf(clock: Clock): Amount {
 }
 
 function wholeOf(amount: Amount): bigint {
-  return isExact(amount) ? amount.s * amount.n : BigInt(toDecimal(amount).toFixed(0));
+  return isExact(amount) ? amount.numerator : BigInt(toDecimal(amount).toFixed(0));
 }
 
 /** The time that passes from one clock time to another; below nought where the second comes first. */
