@@ -1,4 +1,4 @@
-// The built package holds its own copies of zod, decimal.js and fraction.js. What an app makes with its copies must work with
+// The built package holds its own copies of zod and decimal.js. What an app makes with its copies must work with
 // ours, and what ours makes with theirs: both ways, from the built files.
 import { existsSync } from "node:fs";
 import path from "node:path";

@@ -4,7 +4,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
-export const inlined = ["decimal.js", "fraction.js", "temporal-polyfill", "temporal-utils", "zod"];
+export const inlined = ["decimal.js", "temporal-polyfill", "temporal-utils", "zod"];
 
 /** The licence of a package as it is written there. @param {string} name @param {string} root */
 function licenceOf(name, root) {
