@@ -5,7 +5,7 @@ import ts from "typescript";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/catalogue.js";
 import type { Definition, Entries } from "../../src/core/index.js";
-import { spaced } from "../../src/core/calculation.js";
+import { spaced } from "../../src/core/spaced.js";
 import { spanishNames } from "../../src/wording/spanish/names.js";
 
 const src = path.resolve(import.meta.dirname, "../../src");
