@@ -77,5 +77,5 @@ it("no refusal is put into words where it arises", () => {
     return found.map((text) => `${file}: ${text}`);
   });
   // What the code did not foresee is told as it was thrown.
-  expect(worded).toEqual(["core/calculation.ts: `it could not be worked out (${reason})`"]);
+  expect(worded).toEqual(["core/callable.ts: `it could not be worked out (${reason})`"]);
 });
