@@ -37,18 +37,18 @@ export interface WordingParts extends Omit<Wording, "input" | "wanted"> {
 export function wordingOf(parts: WordingParts): Wording {
   const { input, and, kinds, refusals, names, wanted, problems, dimension } = parts;
   const tell = (code: ProblemCode): Wording["problems"][ProblemCode] => (given, ...rest) =>
-    problems[code](code === "either" ? given.replaceAll(" and ", ` ${and} `) : String(own(kinds, given) ?? given), ...rest);
+    problems[code](code === "either" ? given.replaceAll(" and ", ` ${and} `) : (own(kinds, given) ?? given), ...rest);
+  // The compiler has seen that every name has its text, and every text its values; here they come as data.
+  const told = refusals as unknown as Readonly<Record<string, Readonly<Record<string, (of: Words["values"]) => string>>>>;
   const worded = ({ words, name = "", values = {} }: Pick<Words, "words" | "name" | "values">): string => {
     const [topic = "", refusal = ""] = name.split(".");
-    const texts = own(refusals, topic);
-    // The compiler has seen that every name has its text, and every text its values; here they come as data.
-    const text = texts === undefined ? undefined : own(texts as object, refusal);
-    return text === undefined ? words : (text as (of: Words["values"]) => string)(Object.fromEntries(Object.entries(values).map(([key, value]) => [key, wordedWithin(value)])));
+    const text = own(own(told, topic) ?? {}, refusal);
+    return text === undefined ? words : text(Object.fromEntries(Object.entries(values).map(([key, value]) => [key, wordedWithin(value)])));
   };
   const wordedWithin = (value: WordValue): WordValue =>
     Array.isArray(value) ? (value as readonly (string | Words)[]).map((one) => (typeof one === "string" ? one : { ...one, words: worded(one) })) as WordValue : value;
   return {
-    input: (says) => (says === "" ? input : String(own(names, says) ?? says)),
+    input: (says) => (says === "" ? input : (own(names, says) ?? says)),
     dimension,
     problems: Object.fromEntries((Object.keys(problems) as ProblemCode[]).map((code) => [code, tell(code)])) as Wording["problems"],
     wanted: { ...wanted, words: worded },
@@ -56,6 +56,6 @@ export function wordingOf(parts: WordingParts): Wording {
 }
 
 /** A key of the object itself: a word that comes from outside may be `constructor`. */
-function own(of: object, key: string): unknown {
-  return Object.hasOwn(of, key) ? (of as Readonly<Record<string, unknown>>)[key] : undefined;
+function own<T>(of: Readonly<Record<string, T>>, key: string): T | undefined {
+  return Object.hasOwn(of, key) ? of[key] : undefined;
 }

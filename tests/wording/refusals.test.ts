@@ -64,7 +64,7 @@ const problemsOf = (run: { readonly try: (input: unknown) => unknown }, input: u
 const spanishOf = (run: { readonly try: (input: unknown) => unknown }, input: unknown): readonly string[] => problemsOf(run, input).map((one) => problemText(one, spanish));
 const size = { unitLength: "15 in", unitHeight: "7 in" };
 const rod = { bedJoint: { least: "3/8 in", wanted: "3/8 in", most: "3/8 in" }, unitHeights: ["7-5/8 in"], datum: "unit to unit", leastCut: "5 in", tape: "1/16 in" };
-const boarding = { openings: [], board: { width: "36 in", length: "60 in" }, orientation: "flat", stagger: "0 in", studs: { spacing: "16 in", start: "0 in" }, edgesBacked: true, reuseOffcuts: false };
+const boardJob = { openings: [], board: { width: "36 in", length: "60 in" }, orientation: "flat", stagger: "0 in", studs: { spacing: "16 in", start: "0 in" }, edgesBacked: true, reuseOffcuts: false };
 const wall = { kind: "rectangle", width: "12 ft", height: "8 ft" };
 
 describe("a refusal as it is met", () => {
@@ -87,12 +87,12 @@ describe("a refusal as it is met", () => {
       "height: 10 in: juntas de 0.375 in a 0.375 in no lo llenan: ningún número entero de hiladas cierra; con una de las hiladas cortada queda menos de 5 in para cada una; "
         + "con dos de las hiladas cortadas queda menos de 5 in para cada una; dé otra longitud o altura, un rango de juntas más amplio, o un leastCut menor",
     ]],
-    [boardLayout, { ...boarding, wall: { kind: "segment", width: "12 ft", rise: "3 ft" } }, [
+    [boardLayout, { ...boardJob, wall: { kind: "segment", width: "12 ft", rise: "3 ft" } }, [
       "wall.kind: segment: un remate curvo no se traza; trace la pared debajo de él, o el rectángulo que lo encierra, con la curva cortada de sus tableros",
     ]],
-    [boardLayout, { ...boarding, wall, openings: [{ shape: { kind: "rectangle", width: "4 ft", height: "4 ft" }, left: "10 ft", bottom: "2 ft" }] }, ["openings[0]: el vano se sale de la pared"]],
-    [boardLayout, { ...boarding, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm"]],
-    [boardLayout, { ...boarding, wall, openings: {}, studs: 16 }, ["openings: un objeto no se puede leer; escriba una lista", "studs: 16 no se puede leer; escriba un objeto"]],
+    [boardLayout, { ...boardJob, wall, openings: [{ shape: { kind: "rectangle", width: "4 ft", height: "4 ft" }, left: "10 ft", bottom: "2 ft" }] }, ["openings[0]: el vano se sale de la pared"]],
+    [boardLayout, { ...boardJob, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm"]],
+    [boardLayout, { ...boardJob, wall, openings: {}, studs: 16 }, ["openings: un objeto no se puede leer; escriba una lista", "studs: 16 no se puede leer; escriba un objeto"]],
     [takeOff, { ...entranceInFeet, weights: { perPack: { stone: "60 lb" } } }, [expect.stringMatching(/^weights\.perPack\.stone: no se conoce aquí; (?:la lista tiene|¿quiso decir) /)]],
     [toolingLoss, { profile: "raked", width: "3/8 in", depth: "3/4 in", toolRadius: "1/4 in", profileDepth: "3/16 in" }, ["toolRadius: no lo escriba para una junta rehundida (raked)"]],
   ])("%#", (run, input, texts) => {
