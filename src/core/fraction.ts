@@ -1,5 +1,5 @@
-/** A fraction with more than 256 bits above or below is put in lowest terms as it is made, so that long sums stay small. */
-const large = 1n << 256n;
+/** A fraction with more than 1,024 bits above or below is put in lowest terms as it is made, so that long sums stay small. */
+const large = 1n << 1024n;
 const least = -large;
 
 /**
@@ -15,17 +15,17 @@ export class Fraction {
   constructor(above: bigint, below: bigint) {
     this.above = above;
     this.below = below;
-    if (below > large || above > large || above < least) this.reduce();
+    if (below > large || above > large || above < least) this.inLowestTerms();
   }
 
   /** The upper part in lowest terms, with the sign. */
   get numerator(): bigint {
-    return this.reduce().above;
+    return this.inLowestTerms().above;
   }
 
   /** The lower part in lowest terms, more than nought. */
   get denominator(): bigint {
-    return this.reduce().below;
+    return this.inLowestTerms().below;
   }
 
   /** Whether the upper or the lower part in lowest terms is beyond a size, which is more than what is left unreduced. */
@@ -103,7 +103,8 @@ export class Fraction {
     return denominator === 1n ? String(numerator) : `${String(numerator)}/${String(denominator)}`;
   }
 
-  private reduce(): this {
+  /** The same fraction; what is kept and used often is put in lowest terms once. */
+  inLowestTerms(): this {
     if (this.lowest) return this;
     let divisor = this.below;
     for (let rest = this.above % divisor; rest !== 0n; ) [divisor, rest] = [rest, divisor % rest];

@@ -1,4 +1,4 @@
-import { type Amount, exact, exactArithmetic as arithmetic, isZero, readDigits } from "./amount.js";
+import { type Amount, exact, exactArithmetic as arithmetic, isExact, isZero, readDigits } from "./amount.js";
 import { parseFormula } from "./formula.js";
 import { evaluate } from "./program.js";
 import { zeros } from "./unit-table.js";
@@ -27,7 +27,8 @@ const scales = new Map<UnitCode, Scale>();
 export function unitScale(code: UnitCode): Scale {
   const known = scales.get(code);
   if (known !== undefined) return known;
-  const scale = { size: sizeOf(code), zero: readDigits(zeros[code] ?? "0") };
+  const size = sizeOf(code);
+  const scale = { size: isExact(size) ? size.inLowestTerms() : size, zero: readDigits(zeros[code] ?? "0") };
   scales.set(code, scale);
   return scale;
 }

@@ -1,11 +1,12 @@
 import { type Amount, exact, exactArithmetic as arithmetic } from "./amount.js";
-import { exponentNumber } from "./dimensions.js";
-import { type Formula, formulaText, namesIn } from "./formula.js";
+import { formulaText, namesIn } from "./formula.js";
+import { onlyInSine, productIn } from "./formula-units.js";
 import { amountOf, type Quantity } from "./quantity.js";
 import type { Line, Solution, Step } from "./solution.js";
-import { noUnits, productSize, productText, sameUnits, timesUnits, unitPowers, type UnitProduct, unitProduct } from "./unit-product.js";
+import { type Family, familyOf } from "./unit-family.js";
+import { noUnits, productSize, productText, sameUnits, timesUnits, type UnitProduct, unitProduct } from "./unit-product.js";
 import { unitScale } from "./unit-scale.js";
-import { type System, type UnitCode, unitSymbol, unitSystem } from "./units.js";
+import { type System, type UnitCode, unitSymbol } from "./units.js";
 import { decimalText, unitFor } from "./write-quantity.js";
 
 /** A number as it stands in a worked line, with its unit, and whether no digit was left out. */
@@ -71,7 +72,7 @@ function working(step: Step, lines: ReadonlyMap<string, Line>, { units, digits =
     const line = lines.get(name);
     return line === undefined || typeof line.value !== "object" ? [] : [{ name, value: line.value, unit: unitFor(line.shown, units, line.value.unit) }];
   });
-  const family = familyOf(operands);
+  const family = familyOf(operands.filter(({ value }) => value.dimension !== "temperature").map(({ unit }) => unit));
   const figures = new Map<string, Figure>();
   const conversions: Conversion[] = [];
   const products = new Map<string, UnitProduct>();
@@ -112,86 +113,11 @@ function sizedIn(base: Amount, product: UnitProduct): Sized {
   return { amount: arithmetic.divide(base, productSize(product)), base, product, text: productText(product) };
 }
 
-/** The family of units a step works in: for each simple unit the one that takes its place, where they clash. */
-type Family = ReadonlyMap<UnitCode, UnitProduct>;
-
-const forces: readonly UnitCode[] = ["lbf", "kip", "N", "kN"];
-
-/** What simple units measure, so that two of a kind are seen to clash; force stands by itself. */
-function touches(code: UnitCode): readonly string[] {
-  if (forces.includes(code)) return ["force"];
-  if (isOfForce(code)) return ["force", "length"];
-  return ["length", "mass", "time", "temperature", "money", "labour"].filter((_, index) => unitPowers(code)[index] !== 0);
-}
-
-/** Whether a unit is of force and length, as ksi is; it is then never taken apart into mass and time. */
-function isOfForce(code: UnitCode): boolean {
-  const [, mass, time] = unitPowers(code);
-  return mass !== 0 && time === -2 * mass;
-}
-
-function familyOf(operands: readonly Operand[]): Family {
-  const points = operands.filter(({ value }) => value.dimension !== "temperature");
-  const atoms = [...new Set(points.flatMap(({ unit }) => [...unitProduct(unit).keys()]))];
-  const clash = atoms.some((one, index) => atoms.slice(index + 1).some((other) => touches(one).some((what) => touches(other).includes(what))));
-  if (!clash) return new Map();
-  const metric = atoms.every((code) => unitSystem(code) !== "us");
-  const pick = (order: readonly UnitCode[], fallback: UnitCode): UnitCode => order.find((code) => atoms.includes(code)) ?? fallback;
-  const length = atoms.some((code) => unitPowers(code)[0] > 1) ? (metric ? "m" : "ft") : pick(metric ? ["m", "mm"] : ["ft", "in"], metric ? "m" : "ft");
-  const mass = pick(metric ? ["kg", "t"] : ["lb", "ton"], metric ? "kg" : "lb");
-  const time = pick(["h", "min", "d", "s"], "h");
-  const degree = metric ? "degCDifference" : "degFDifference";
-  return new Map(atoms.map((code) => [code, inFamily(code, { length, mass, time, degree, force: metric ? "N" : "lbf" })]));
-}
-
-interface Chosen {
-  readonly length: UnitCode;
-  readonly mass: UnitCode;
-  readonly time: UnitCode;
-  readonly degree: UnitCode;
-  readonly force: UnitCode;
-}
-
-function inFamily(code: UnitCode, { length, mass, time, degree, force }: Chosen): UnitProduct {
-  if (forces.includes(code)) return new Map([[force, 1]]);
-  const [l, m, t, k] = unitPowers(code);
-  if (isOfForce(code)) return timesUnits(new Map([[force, m]]), new Map([[length, l - m]]));
-  return [[length, l] as const, [mass, m] as const, [time, t] as const, [degree, k] as const].reduce<UnitProduct>(
-    (product, [unit, power]) => timesUnits(product, new Map([[unit, power]])),
-    noUnits,
-  );
-}
-
 /** A value in the family's units; a point on a scale and a bare number stay as they are. */
 function workedIn(seen: Sized, family: Family): Sized {
   if (seen.text === "deg") return { ...sizedIn(seen.base, noUnits), text: "rad" };
   const product = [...seen.product].reduce<UnitProduct>((all, [code, power]) => timesUnits(all, family.get(code) ?? new Map([[code, 1]]), power), noUnits);
   return sameUnits(product, seen.product) ? seen : sizedIn(seen.base, product);
-}
-
-/** The units that come out of a formula when its operands are put in with theirs. */
-function productIn(formula: Formula, products: ReadonlyMap<string, UnitProduct>): UnitProduct {
-  const at = (part: Formula): UnitProduct => productIn(part, products);
-  switch (formula.kind) {
-    case "number":
-    case "pi":
-      return noUnits;
-    case "name":
-      return products.get(formula.name) ?? noUnits;
-    case "negate":
-      return at(formula.of);
-    case "sum": {
-      const left = at(formula.left);
-      return left.size === 0 ? at(formula.right) : left;
-    }
-    case "product":
-      return timesUnits(at(formula.left), at(formula.right), formula.operator === "*" ? 1 : -1);
-    case "power":
-      return timesUnits(noUnits, at(formula.base), exponentNumber(formula.exponent));
-    case "call":
-      if (formula.function === "min" || formula.function === "max") return formula.of.map(at).find((product) => product.size > 0) ?? noUnits;
-      return formula.function === "sqrt" ? timesUnits(noUnits, at(formula.of[0] ?? formula), 0.5) : noUnits;
-  }
 }
 
 /** The result in the units that come out; a point on a scale and an angle in their own. */
@@ -226,28 +152,6 @@ function conversion(from: Sized, to: Sized, digits: number): Omit<Conversion, "n
 function ratioOf(from: Sized, to: Sized): Amount {
   const size = (one: Sized): Amount => (one.text === "%" ? unitScale("%").size : one.text === "deg" ? unitScale("deg").size : exact(1n));
   return arithmetic.divide(size(from), size(to));
-}
-
-/** Whether an angle stands in a formula only as the whole of what a sine is taken of: there degrees may stand. */
-function onlyInSine(formula: Formula, name: string): boolean {
-  const count = (part: Formula, inSine: boolean): boolean => {
-    switch (part.kind) {
-      case "name":
-        return part.name !== name || inSine;
-      case "number":
-      case "pi":
-        return true;
-      case "negate":
-        return count(part.of, false);
-      case "power":
-        return count(part.base, false);
-      case "call":
-        return part.of.every((one) => count(one, part.function === "sin"));
-      default:
-        return count(part.left, false) && count(part.right, false);
-    }
-  };
-  return count(formula, false);
 }
 
 /** A formula with figures in the place of its names: `100 ft2 * 0.183 * 0.0625 ft`. */
