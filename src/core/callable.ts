@@ -60,5 +60,5 @@ function problemsOf(error: unknown): readonly Problem[] {
   } catch {
     // Even to ask what was thrown can throw.
   }
-  return Object.freeze([problem({ code: "refused", path: [], given: "", wanted: `it could not be worked out (${reason})` })]);
+  return Object.freeze([problem({ code: "refused", path: [], given: "", wanted: { kind: "unforeseen", reason } })]);
 }

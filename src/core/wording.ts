@@ -55,6 +55,8 @@ interface WantedBy {
   readonly exactlyOne: { readonly of: readonly string[] };
   /** Other inputs, for which the step has a value. */
   readonly value: { readonly reason: NoValueReason };
+  /** An error that nothing foresaw, with what it said. */
+  readonly unforeseen: { readonly reason: string };
   /** What only the function at hand knows. */
   readonly words: Words;
 }
@@ -121,6 +123,7 @@ export const english: Wording = {
     near: ({ key }) => `did you mean ${key}?`,
     exactlyOne: ({ of }) => `give exactly one of ${of.join(" and ")}`,
     value: ({ reason }) => reasons[reason],
+    unforeseen: ({ reason }) => `it could not be worked out (${reason})`,
     words: ({ words }) => words,
   },
 };

@@ -55,6 +55,7 @@ export const spanishParts: WordingParts = {
     near: ({ key }) => `¿quiso decir ${key}?`,
     exactlyOne: ({ of }) => `dé exactamente uno de ${of.join(" y ")}`,
     value: ({ reason }) => reasons[reason],
+    unforeseen: ({ reason }) => `no se pudo calcular (${reason})`,
   },
 };
 
