@@ -201,7 +201,7 @@ function stepError(id: string, { name, says }: ReadyStep, fault: Fault): InputEr
 }
 
 /** The unit an answer is first shown in: that of the SI where all inputs are metric. */
-function unitToShow([first, second = first]: ShownUnits, metric: boolean): UnitCode {
+export function unitToShow([first, second = first]: ShownUnits, metric: boolean): UnitCode {
   return metric && unitSystem(second) === "si" ? second : first;
 }
 

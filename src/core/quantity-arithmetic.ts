@@ -1,5 +1,6 @@
-import { type Amount, exact, exactArithmetic as arithmetic, isZero } from "./amount.js";
+import { type Amount, exact, isZero } from "./amount.js";
 import type { DimensionName } from "./dimensions.js";
+import { amountArithmetic as arithmetic } from "./open-amount.js";
 import { amountOf, makeQuantity, type Quantity } from "./quantity.js";
 
 /** What can be added: anything but a point on a temperature scale. */

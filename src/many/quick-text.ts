@@ -1,4 +1,5 @@
 import type { DimensionName } from "../core/dimensions.js";
+import { readQuantity } from "../core/read-quantity.js";
 import { findUnit, type UnitCode } from "../core/units.js";
 
 /** Reads the usual texts of one input: `312 ft2`, `3/8 in`, `1-5/8 in`, `5%`. What it does not know, the full reader takes. */
@@ -80,4 +81,13 @@ const [blank, minus, point, slash] = [32, 45, 46, 47];
 function digitAt(text: string, at: number): number {
   const digit = text.charCodeAt(at) - 48;
   return digit >= 0 && digit <= 9 ? digit : -1;
+}
+
+/** Reads what an input takes, texts above all; false where its number is not one that a double stands for. */
+export function readQuickly(reader: QuickReader, dimension: DimensionName, given: unknown): boolean {
+  if (typeof given === "string" && reader.read(given)) return true;
+  const read = readQuantity(dimension, given, { path: [] });
+  if ("code" in read) return false;
+  const { value, unit } = read.toJSON();
+  return reader.read(unit === "" ? value : `${value} ${unit}`);
 }

@@ -1,0 +1,131 @@
+import { readDigits, toDecimal } from "../../core/amount.js";
+import type { DimensionName } from "../../core/dimensions.js";
+import { amountOf, makeQuantity, type Quantity } from "../../core/quantity.js";
+import type { UnitCode } from "../../core/units.js";
+import { boughtOf } from "../lists/known-item.js";
+import { moneyText, type Money } from "../money.js";
+import type { OrderLine } from "../order-line.js";
+import type { TakeOff } from "../take-job.js";
+import { ExactSum } from "./exact-sum.js";
+import type { TracedWall } from "./traced-wall.js";
+
+/** One item over all rows. Packs were rounded up wall by wall before they were added. */
+export interface ItemTotal {
+  readonly item: string;
+  readonly net: Quantity;
+  readonly packs?: Quantity<"count">;
+}
+
+/** All rows together, so far. */
+export interface RowTotals {
+  readonly rows: number;
+  readonly refused: number;
+  readonly items: readonly ItemTotal[];
+  /** What the rows cost together, where there are prices. */
+  readonly cost?: string;
+}
+
+/** One item, as far as its rows have come. */
+interface ItemSum {
+  readonly item: string;
+  readonly dimension: DimensionName;
+  readonly unit: UnitCode;
+  readonly net: ExactSum;
+  readonly packs: ExactSum | undefined;
+}
+
+/** Adds up rows as they come, and keeps nothing else of them. */
+export class Totals {
+  #rows = 0;
+  #refused = 0;
+  #cost: ExactSum | undefined;
+  readonly #smallest: Money | undefined;
+  readonly #items = new Map<string, ItemSum>();
+  readonly #tallies = new Map<TracedWall, readonly Tally[]>();
+
+  constructor(smallest: Money | undefined) {
+    this.#smallest = smallest;
+  }
+
+  /** Adds a row that was taken off by itself. */
+  add({ lines, cost }: TakeOff): void {
+    this.#rows += 1;
+    for (const line of lines) {
+      const { net, packs } = this.#sumOf(line);
+      const bought = boughtOf(line);
+      net.add(amountOf(line.net));
+      if (bought !== undefined) packs?.add(amountOf(bought));
+    }
+    if (cost !== undefined) (this.#cost ??= new ExactSum()).add(readDigits(cost.amounts.total.toFixed()));
+  }
+
+  /** Adds a row that was worked out in a trace. */
+  addTraced(wall: TracedWall, place: number): void {
+    this.#rows += 1;
+    let tallies = this.#tallies.get(wall);
+    if (tallies === undefined) this.#tallies.set(wall, (tallies = this.#talliesOf(wall)));
+    for (const tally of tallies) tally.add(wall, place);
+  }
+
+  /** Counts a row that could not be taken off. */
+  refuse(): void {
+    this.#rows += 1;
+    this.#refused += 1;
+  }
+
+  /** How many rows have come, and how many of them could not be taken off. */
+  get counts(): Pick<RowTotals, "rows" | "refused"> {
+    return { rows: this.#rows, refused: this.#refused };
+  }
+
+  /** What there is so far. */
+  get sofar(): RowTotals {
+    for (const tallies of this.#tallies.values()) for (const tally of tallies) tally.flush();
+    const cost = this.#cost === undefined || this.#smallest === undefined ? {} : { cost: moneyText(toDecimal(this.#cost.amount), this.#smallest) };
+    return { ...this.counts, items: [...this.#items.values()].map(itemTotal), ...cost };
+  }
+
+  #sumOf(line: OrderLine): ItemSum {
+    const known = this.#items.get(line.item);
+    if (known !== undefined) return known;
+    const { item, net: { dimension, unit } } = line;
+    const sum = { item, dimension, unit, net: new ExactSum(), packs: boughtOf(line) === undefined ? undefined : new ExactSum() };
+    this.#items.set(item, sum);
+    return sum;
+  }
+
+  #talliesOf({ lines, nets, bought, cost }: TracedWall): readonly Tally[] {
+    const ofLines = lines.flatMap((line, index) => {
+      const { net, packs } = this.#sumOf(line);
+      const at = bought[index];
+      return [new Tally(net, nets[index] as number), ...(packs === undefined || at === undefined ? [] : [new Tally(packs, at)])];
+    });
+    return cost === undefined ? ofLines : [...ofLines, new Tally((this.#cost ??= new ExactSum()), cost)];
+  }
+}
+
+/** One figure of a traced wall on its way into the totals. */
+class Tally {
+  readonly #sum: ExactSum;
+  readonly #pending: ReturnType<ExactSum["pending"]>;
+  readonly #figure: number;
+
+  constructor(sum: ExactSum, figure: number) {
+    [this.#sum, this.#pending, this.#figure] = [sum, sum.pending(), figure];
+  }
+
+  add({ rows }: TracedWall, place: number): void {
+    const whole = rows.wholeOf(this.#figure);
+    if (whole === undefined) this.#sum.add(rows.exactly(this.#figure, place));
+    else this.#pending.add(whole.values[place] as number, whole.scale);
+  }
+
+  flush(): void {
+    this.#pending.flush();
+  }
+}
+
+function itemTotal({ item, dimension, unit, net, packs }: ItemSum): ItemTotal {
+  const told = { item, net: makeQuantity(dimension, net.amount, unit) as Quantity };
+  return packs === undefined ? told : { ...told, packs: makeQuantity("count", packs.amount, "count") };
+}

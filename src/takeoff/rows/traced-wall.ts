@@ -1,0 +1,107 @@
+import { exactArithmetic } from "../../core/amount.js";
+import { amountOf, isQuantity, makeQuantity, type Quantity } from "../../core/quantity.js";
+import { Trace, tracedIn } from "../../many/trace.js";
+import { tracedWork } from "../../many/traced-work.js";
+import { type TracedColumn, TracedRows, type WantedFigure } from "../../many/traced-rows.js";
+import type { ReadAssembly, ReadJob } from "../job.js";
+import { boughtOf } from "../lists/known-item.js";
+import type { OrderLine } from "../order-line.js";
+import { type TakeOff, type Taken, workOutJob } from "../take-job.js";
+import { type Cells, fillWall, type WallPattern } from "./fill-wall.js";
+import { readElevation } from "./read-elevation.js";
+import { headOf, type LineHead, type RowLine, rowLine } from "./row-line.js";
+
+/** A wall that was taken off with quantities that stand open, so that others are worked out as it was. */
+export class TracedWall {
+  readonly lines: readonly OrderLine[];
+  readonly rows: TracedRows;
+  /** By line, which of the figures are its net, what is to be ordered, its packs, and what is bought of it. */
+  readonly nets: readonly number[];
+  readonly bought: readonly (number | undefined)[];
+  readonly cost: number | undefined;
+  readonly #toOrder: readonly number[];
+  readonly #packs: readonly (number | undefined)[];
+  readonly #heads: readonly LineHead[];
+
+  constructor({ lines, priced }: Taken, trace: Trace, columns: readonly TracedColumn[], rows: number) {
+    const figures: WantedFigure[] = [];
+    const figure = (quantity: Quantity, unit = quantity.unit): number => figures.push({ quantity, unit }) - 1;
+    this.lines = lines;
+    this.nets = lines.map(({ net, toOrder }) => figure(net, toOrder.unit));
+    this.#toOrder = lines.map(({ toOrder }) => figure(toOrder));
+    this.#packs = lines.map(({ packs }) => packs && figure(packs));
+    this.bought = lines.map((line, index) => this.#packs[index] ?? (boughtOf(line) && this.#toOrder[index]));
+    this.cost = priced && figure(priced.total);
+    this.#heads = lines.map(headOf);
+    this.rows = new TracedRows(trace, columns, figures, rows);
+  }
+
+  /** The lines of a row of the block. */
+  linesAt(place: number): readonly RowLine[] {
+    const { answers } = this.rows;
+    const lines: RowLine[] = [];
+    for (let index = 0; index < this.#heads.length; index += 1) {
+      const packs = this.#packs[index];
+      lines.push(
+        rowLine(
+          this.#heads[index] as LineHead,
+          (answers[this.nets[index] as number] as Float64Array)[place] as number,
+          (answers[this.#toOrder[index] as number] as Float64Array)[place] as number,
+          packs === undefined ? undefined : ((answers[packs] as Float64Array)[place] as number),
+        ),
+      );
+    }
+    return Object.freeze(lines);
+  }
+}
+
+/** A row as it was taken off by itself: what its columns hold, and what came out. */
+export interface Sample {
+  readonly cells: Cells;
+  readonly quantities: ReadonlyMap<string, Quantity>;
+  readonly answers: TakeOff;
+}
+
+/** Traces a wall; nothing where that cannot be done. */
+export function traceWall(pattern: WallPattern, assembly: ReadAssembly, { cells, quantities, answers }: Sample, columns: readonly TracedColumn[], rows: number): TracedWall | undefined {
+  try {
+    const trace = new Trace();
+    const open = columns.map(({ name, unit }): [string, Quantity] => {
+      const { dimension, ...given } = quantities.get(name) as Quantity;
+      if (given.unit !== unit) throw new Error(`${name} is in ${given.unit}`);
+      return [name, makeQuantity(dimension, trace.input(name, amountOf(quantities.get(name) as Quantity)), unit)];
+    });
+    const elevation = readElevation(fillWall(pattern, { ...cells, ...Object.fromEntries(open) }).wall);
+    if ("issues" in elevation) return undefined;
+    const job: ReadJob = { ...assembly, elevations: [elevation.value] };
+    const taken = workOutJob(job, tracedWork(trace), true);
+    return areSame(taken, answers) ? new TracedWall(taken, trace, columns, rows) : undefined;
+  } catch {
+    // The row has been worked out by itself; what cannot be traced, whatever the reason, goes that way.
+    return undefined;
+  }
+}
+
+/** Whether a trace gives for its own row what came out for it. */
+function areSame({ lines, priced }: Taken, answers: TakeOff): boolean {
+  const same = (traced: Quantity | undefined, own: Quantity | undefined): boolean => {
+    if (traced === undefined || own === undefined) return traced === own;
+    const amount = amountOf(traced);
+    return traced.dimension === own.dimension && traced.unit === own.unit && exactArithmetic.compare(tracedIn(amount)?.sample ?? amount, amountOf(own)) === 0;
+  };
+  const linesAreSame = lines.length === answers.lines.length && lines.every((line, index) => {
+    const own = answers.lines[index] as OrderLine;
+    return line.item === own.item && same(line.net, own.net) && same(line.toOrder, own.toOrder) && same(line.packs, own.packs);
+  });
+  return linesAreSame && (priced === undefined) === (answers.cost === undefined);
+}
+
+/** The quantities that columns hold in a wall that was read. */
+export function quantitiesAt(places: readonly { readonly column: string; readonly path: readonly (string | number)[] }[], wall: unknown): ReadonlyMap<string, Quantity> {
+  return new Map(
+    places.flatMap(({ column, path }): [string, Quantity][] => {
+      const value = path.reduce<unknown>((part, key) => (part as Readonly<Record<string | number, unknown>> | undefined)?.[key], wall);
+      return isQuantity(value) ? [[column, value]] : [];
+    }),
+  );
+}
