@@ -1,5 +1,5 @@
 import type { Amount } from "../core/amount.js";
-import { type AnyCallable, type Calculation, formulasFor, unitToShow } from "../core/calculation.js";
+import { type AnyCallable, type Calculation, unitToShow } from "../core/calculation.js";
 import { insideOf, type Work } from "../core/composed.js";
 import type { Definition } from "../core/definition.js";
 import { isOpen } from "../core/open-amount.js";
@@ -8,7 +8,7 @@ import { evaluate } from "../core/program.js";
 import { amountOf, isQuantity, makeQuantity, type Quantity } from "../core/quantity.js";
 import { type Field, readEntries, shownUnits } from "../core/read-entries.js";
 import type { Solution } from "../core/solution.js";
-import { keptOf } from "./kept.js";
+import { formulasOf, keptOf } from "./kept.js";
 import { type Trace, Untraceable } from "./trace.js";
 
 /**
@@ -40,7 +40,8 @@ function solutionOf(of: AnyCallable, input: unknown, trace: Trace): Solution {
 
 /** Works out a calculation in a trace: its formulas as they are, its limits as guards. */
 function tracedCalculation(definition: Definition, input: unknown, trace: Trace): Solution {
-  const { fields, constants, inputEdges, steps } = keptOf(definition);
+  const kept = keptOf(definition);
+  const { fields, constants, inputEdges, steps } = kept;
   const problems: Problem[] = [];
   const entries = readEntries({ ...fields, all: fields.all.map((field) => openField(field, definition)) }, input, problems);
   if (problems.length > 0) throw new Untraceable();
@@ -51,10 +52,10 @@ function tracedCalculation(definition: Definition, input: unknown, trace: Trace)
     amounts.set(name, amountOf(value));
     trace.within(amountOf(value), inputEdges.get(name) ?? { edges: [], whole: false });
   }
-  const formulas = new Map(formulasFor(definition, entries.chosen).map(({ name, formula }) => [name, formula]));
+  const formulas = formulasOf(kept, definition, entries.chosen);
   const answers: Record<string, Quantity> = {};
-  for (const { name, limits } of steps) {
-    const [row, formula] = [definition.steps[name], formulas.get(name)];
+  for (const [index, { name, limits }] of steps.entries()) {
+    const [row, formula] = [definition.steps[name], formulas[index]?.formula];
     if (row === undefined || formula === undefined) throw new Error(`${name} has no formula`);
     const amount = evaluate(formula, amounts, trace.arithmetic);
     trace.within(amount, limits);
