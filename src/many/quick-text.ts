@@ -91,3 +91,21 @@ export function readQuickly(reader: QuickReader, dimension: DimensionName, given
   const { value, unit } = read.toJSON();
   return reader.read(unit === "" ? value : `${value} ${unit}`);
 }
+
+/** Units that people mix in one column, and how many of the smaller go into them. */
+const smaller: Readonly<Record<string, readonly [unit: UnitCode, by: number]>> = { ft: ["in", 12], m: ["mm", 1000], cm: ["mm", 10] };
+
+/** A number that was read in the smaller of the units that people mix, where it can be; it stands for the very same amount. */
+export function inSmallUnit(read: Pick<QuickReader, "number" | "unit">): { readonly number: number; readonly unit: UnitCode } {
+  const { number, unit } = read;
+  const [small, by] = smaller[unit] ?? [];
+  if (small === undefined || by === undefined) return read;
+  const size = Math.abs(number);
+  // Of a quotient of a power of two the product is a double; of a decimal the nearest double is the one that its text reads as.
+  if (size < 2 ** 40 && Number.isInteger(number * 64)) return { number: number * by, unit: small };
+  for (const power of [10, 100, 1000, 1e4, 1e5, 1e6]) {
+    const whole = Math.round(number * power);
+    if (whole / power === number && Math.abs(whole) < 1e9) return { number: (whole * by) / power, unit: small };
+  }
+  return read;
+}

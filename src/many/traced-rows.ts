@@ -31,6 +31,7 @@ export interface Wholes {
 interface Figure {
   readonly amount: Amount;
   readonly slot: number | undefined;
+  readonly exact: boolean;
   readonly constant: Float64Array | undefined;
 }
 
@@ -53,7 +54,7 @@ export class TracedRows {
       const amount = amountOf(quantity);
       const slot = tracedIn(amount)?.slot;
       if (slot !== undefined) steps.push({ name: String(index), unit, slot });
-      return { amount, slot, constant: slot === undefined ? new Float64Array(rows).fill(quantity.toNumber(unit as never)) : undefined };
+      return { amount, slot, exact: isExact(tracedIn(amount)?.sample ?? amount), constant: slot === undefined ? new Float64Array(rows).fill(quantity.toNumber(unit as never)) : undefined };
     });
     this.#ones = new Float64Array(rows).fill(1);
     this.#flat = { slots: trace.slots, steps };
@@ -101,7 +102,12 @@ export class TracedRows {
     return this.#wholes[figure];
   }
 
-  /** A figure of a row, exactly. */
+  /** Whether a figure is exact in every row. */
+  isExact(figure: number): boolean {
+    return (this.#figures[figure] as Figure).exact;
+  }
+
+  /** A figure of a row, as the engine has it. */
   exactly(figure: number, row: number): Amount {
     const { amount, slot } = this.#figures[figure] as Figure;
     if (slot === undefined) return amount;

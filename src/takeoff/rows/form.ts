@@ -1,12 +1,6 @@
 import type { TracedColumn } from "../../many/traced-rows.js";
 import type { TracedWall } from "./traced-wall.js";
 
-/** A row of a block that a trace has worked out: which, and its place there. */
-export interface Worked {
-  readonly wall: TracedWall;
-  readonly place: number;
-}
-
 /** Rows of one form may come out so many ways, as their numbers compare. */
 const mostWays = 8;
 /** What could not be traced so many times is not tried again. */
@@ -16,21 +10,28 @@ const mostFailures = 3;
 export class Form {
   readonly columns: readonly TracedColumn[];
   readonly #numbers: readonly Float64Array[];
+  /** The rows that the traces before could not do. */
+  readonly #left: readonly Float64Array[];
   readonly #walls: TracedWall[] = [];
+  /** By row of the block, the trace that has worked it out, and its place there. */
+  readonly #worked: (TracedWall | undefined)[] = [];
+  readonly #places: number[] = [];
   #failures = 0;
   #count = 0;
-  #worked: (Worked | undefined)[] = [];
+  /** How many traces the block was tried with. */
   #tried = 0;
 
   constructor(columns: readonly TracedColumn[], rows: number) {
     this.columns = columns;
     this.#numbers = columns.map(() => new Float64Array(rows));
+    this.#left = columns.map(() => new Float64Array(rows));
   }
 
   /** Adds the numbers of a row to the block, and gives its place. */
   add(numbers: readonly number[]): number {
     const at = this.#count;
     for (let index = 0; index < this.#numbers.length; index += 1) (this.#numbers[index] as Float64Array)[at] = numbers[index] as number;
+    this.#worked[at] = undefined;
     this.#count += 1;
     return at;
   }
@@ -38,37 +39,47 @@ export class Form {
   /** Begins a block. */
   clear(): void {
     this.#count = 0;
+    this.#tried = 0;
   }
 
   /** Works out the rows of the block, as far as traces hold for them. */
   run(): void {
-    const places = Array.from({ length: this.#count }, (_, place) => place);
-    this.#worked = [];
     this.#tried = this.#walls.length;
-    let left: readonly number[] = places;
+    let left = Array.from({ length: this.#count }, (_, at) => at);
+    let numbers = this.#numbers;
     for (const wall of this.#walls) {
       if (left.length === 0) return;
-      const here = left;
-      wall.rows.run(left === places ? this.#numbers : this.#numbers.map((numbers) => Float64Array.from(here, (place) => numbers[place] as number)), here.length);
+      wall.run(numbers, left.length);
       const rest: number[] = [];
-      for (let place = 0; place < here.length; place += 1) {
-        const at = here[place] as number;
-        if (wall.rows.holds(place)) this.#worked[at] = { wall, place };
-        else rest.push(at);
+      for (let place = 0; place < left.length; place += 1) {
+        const at = left[place] as number;
+        if (wall.rows.holds(place)) {
+          this.#worked[at] = wall;
+          this.#places[at] = place;
+        } else {
+          for (let index = 0; index < this.#left.length; index += 1) (this.#left[index] as Float64Array)[rest.length] = this.#numbers[index]?.[at] as number;
+          rest.push(at);
+        }
       }
-      left = rest;
+      [left, numbers] = [rest, this.#left.map((some) => some.slice(0, rest.length))];
     }
   }
 
-  /** A row of the block as a trace has worked it out; traces that came since the block was begun are tried on it alone. */
-  workedAt(at: number): Worked | undefined {
+  /** The trace that has worked out a row of the block; one that came since the block was begun is tried on it alone. */
+  wallOf(at: number): TracedWall | undefined {
     const worked = this.#worked[at];
-    if (worked !== undefined) return worked;
+    if (worked !== undefined || this.#tried === this.#walls.length) return worked;
     for (const wall of this.#walls.slice(this.#tried)) {
-      wall.rows.run(this.#numbers.map((numbers) => numbers.subarray(at, at + 1)), 1);
-      if (wall.rows.holds(0)) return { wall, place: 0 };
+      wall.run(this.#numbers.map((numbers) => numbers.subarray(at, at + 1)), 1);
+      this.#places[at] = 0;
+      if (wall.rows.holds(0)) return wall;
     }
     return undefined;
+  }
+
+  /** The place of a row of the block in the trace that has worked it out. */
+  placeOf(at: number): number {
+    return this.#places[at] as number;
   }
 
   /** Learns one more way to work out rows of this form. */

@@ -7,6 +7,7 @@ import { moneyText, type Money } from "../money.js";
 import type { OrderLine } from "../order-line.js";
 import type { TakeOff } from "../take-job.js";
 import { ExactSum } from "./exact-sum.js";
+import { type Summand, Tally } from "./tally.js";
 import type { TracedWall } from "./traced-wall.js";
 
 /** One item over all rows. Packs were rounded up wall by wall before they were added. */
@@ -41,7 +42,7 @@ export class Totals {
   #cost: ExactSum | undefined;
   readonly #smallest: Money | undefined;
   readonly #items = new Map<string, ItemSum>();
-  readonly #tallies = new Map<TracedWall, readonly Tally[]>();
+  readonly #tallies = new Map<TracedWall, Tally>();
 
   constructor(smallest: Money | undefined) {
     this.#smallest = smallest;
@@ -59,12 +60,17 @@ export class Totals {
     if (cost !== undefined) (this.#cost ??= new ExactSum()).add(readDigits(cost.amounts.total.toFixed()));
   }
 
+  /** Whether all items of a wall have come before: the unit of a total is that of the first row that has it. */
+  knows({ lines }: TracedWall): boolean {
+    return lines.every(({ item }) => this.#items.has(item));
+  }
+
   /** Adds a row that was worked out in a trace. */
   addTraced(wall: TracedWall, place: number): void {
     this.#rows += 1;
-    let tallies = this.#tallies.get(wall);
-    if (tallies === undefined) this.#tallies.set(wall, (tallies = this.#talliesOf(wall)));
-    for (const tally of tallies) tally.add(wall, place);
+    let tally = this.#tallies.get(wall);
+    if (tally === undefined) this.#tallies.set(wall, (tally = new Tally(wall, this.#sumsOf(wall))));
+    tally.add(place);
   }
 
   /** Counts a row that could not be taken off. */
@@ -80,7 +86,7 @@ export class Totals {
 
   /** What there is so far. */
   get sofar(): RowTotals {
-    for (const tallies of this.#tallies.values()) for (const tally of tallies) tally.flush();
+    for (const tally of this.#tallies.values()) tally.settle();
     const cost = this.#cost === undefined || this.#smallest === undefined ? {} : { cost: moneyText(toDecimal(this.#cost.amount), this.#smallest) };
     return { ...this.counts, items: [...this.#items.values()].map(itemTotal), ...cost };
   }
@@ -94,34 +100,13 @@ export class Totals {
     return sum;
   }
 
-  #talliesOf({ lines, nets, bought, cost }: TracedWall): readonly Tally[] {
-    const ofLines = lines.flatMap((line, index) => {
+  #sumsOf({ lines, nets, bought, cost }: TracedWall): readonly Summand[] {
+    const ofLines = lines.flatMap((line, index): Summand[] => {
       const { net, packs } = this.#sumOf(line);
       const at = bought[index];
-      return [new Tally(net, nets[index] as number), ...(packs === undefined || at === undefined ? [] : [new Tally(packs, at)])];
+      return [{ sum: net, figure: nets[index] as number }, ...(packs === undefined || at === undefined ? [] : [{ sum: packs, figure: at }])];
     });
-    return cost === undefined ? ofLines : [...ofLines, new Tally((this.#cost ??= new ExactSum()), cost)];
-  }
-}
-
-/** One figure of a traced wall on its way into the totals. */
-class Tally {
-  readonly #sum: ExactSum;
-  readonly #pending: ReturnType<ExactSum["pending"]>;
-  readonly #figure: number;
-
-  constructor(sum: ExactSum, figure: number) {
-    [this.#sum, this.#pending, this.#figure] = [sum, sum.pending(), figure];
-  }
-
-  add({ rows }: TracedWall, place: number): void {
-    const whole = rows.wholeOf(this.#figure);
-    if (whole === undefined) this.#sum.add(rows.exactly(this.#figure, place));
-    else this.#pending.add(whole.values[place] as number, whole.scale);
-  }
-
-  flush(): void {
-    this.#pending.flush();
+    return cost === undefined ? ofLines : [...ofLines, { sum: (this.#cost ??= new ExactSum()), figure: cost }];
   }
 }
 

@@ -22,6 +22,7 @@ export class TracedWall {
   readonly #toOrder: readonly number[];
   readonly #packs: readonly (number | undefined)[];
   readonly #heads: readonly LineHead[];
+  #before: () => void = () => undefined;
 
   constructor({ lines, priced }: Taken, trace: Trace, columns: readonly TracedColumn[], rows: number) {
     const figures: WantedFigure[] = [];
@@ -34,6 +35,17 @@ export class TracedWall {
     this.cost = priced && figure(priced.total);
     this.#heads = lines.map(headOf);
     this.rows = new TracedRows(trace, columns, figures, rows);
+  }
+
+  /** Calls before the rows that are held give way to others. */
+  beforeNext(call: () => void): void {
+    this.#before = call;
+  }
+
+  /** Works out a block of rows. */
+  run(numbers: readonly Float64Array[], count: number): void {
+    this.#before();
+    this.rows.run(numbers, count);
   }
 
   /** The lines of a row of the block. */
@@ -67,8 +79,7 @@ export function traceWall(pattern: WallPattern, assembly: ReadAssembly, { cells,
   try {
     const trace = new Trace();
     const open = columns.map(({ name, unit }): [string, Quantity] => {
-      const { dimension, ...given } = quantities.get(name) as Quantity;
-      if (given.unit !== unit) throw new Error(`${name} is in ${given.unit}`);
+      const { dimension } = quantities.get(name) as Quantity;
       return [name, makeQuantity(dimension, trace.input(name, amountOf(quantities.get(name) as Quantity)), unit)];
     });
     const elevation = readElevation(fillWall(pattern, { ...cells, ...Object.fromEntries(open) }).wall);
@@ -76,7 +87,7 @@ export function traceWall(pattern: WallPattern, assembly: ReadAssembly, { cells,
     const job: ReadJob = { ...assembly, elevations: [elevation.value] };
     const taken = workOutJob(job, tracedWork(trace), true);
     return areSame(taken, answers) ? new TracedWall(taken, trace, columns, rows) : undefined;
-  } catch {
+  } catch (error) { if (process.env.TRACE_DEBUG) console.log("untraceable", error);
     // The row has been worked out by itself; what cannot be traced, whatever the reason, goes that way.
     return undefined;
   }
@@ -87,11 +98,11 @@ function areSame({ lines, priced }: Taken, answers: TakeOff): boolean {
   const same = (traced: Quantity | undefined, own: Quantity | undefined): boolean => {
     if (traced === undefined || own === undefined) return traced === own;
     const amount = amountOf(traced);
-    return traced.dimension === own.dimension && traced.unit === own.unit && exactArithmetic.compare(tracedIn(amount)?.sample ?? amount, amountOf(own)) === 0;
+    return traced.dimension === own.dimension && exactArithmetic.compare(tracedIn(amount)?.sample ?? amount, amountOf(own)) === 0;
   };
   const linesAreSame = lines.length === answers.lines.length && lines.every((line, index) => {
     const own = answers.lines[index] as OrderLine;
-    return line.item === own.item && same(line.net, own.net) && same(line.toOrder, own.toOrder) && same(line.packs, own.packs);
+    return line.item === own.item && line.toOrder.unit === own.toOrder.unit && same(line.net, own.net) && same(line.toOrder, own.toOrder) && same(line.packs, own.packs);
   });
   return linesAreSame && (priced === undefined) === (answers.cost === undefined);
 }

@@ -2,9 +2,10 @@ import type { DimensionName } from "../../core/dimensions.js";
 import type { Path } from "../../core/problems.js";
 import { isQuantity } from "../../core/quantity.js";
 import type { UnitCode } from "../../core/units.js";
-import { type QuickReader, quickReader, readQuickly } from "../../many/quick-text.js";
+import { inSmallUnit, type QuickReader, quickReader, readQuickly } from "../../many/quick-text.js";
 import { cellOf, type Cells, cellTrouble, countColumn, type FilledPlace, isFromColumn, isList, isNone, type WallPattern } from "./fill-wall.js";
 import { Form } from "./form.js";
+import type { RowRead } from "./read-row.js";
 
 /** What a column holds: names, which change nothing; words, on which the way of working depends; quantities; nothing where two places want different things of it. */
 type Kind = "names" | "words" | "unclear" | { readonly dimension: DimensionName; readonly reader: QuickReader };
@@ -73,24 +74,24 @@ export class WallColumns {
   }
 
   /**
-   * Reads a row into its form; nothing where only the full reader can read it.
+   * Reads a row into its form, and tells it so; what only the full reader can read has none.
    *
    * @param forms - those of the block so far
    */
-  read(cells: Cells, forms: Set<Form>): { readonly form: Form; readonly at: number } | undefined {
+  read(row: RowRead, forms: Set<Form>): void {
     this.#row += 1;
     this.#found = 0;
-    const way = this.#walk(this.#places, cells, this.#first);
-    if (way === undefined) return undefined;
+    const way = this.#walk(this.#places, row.cells, this.#first);
+    if (way === undefined || (way.form === undefined && this.#forms >= mostForms)) return;
     if (way.form === undefined) {
-      if (this.#forms >= mostForms) return undefined;
       this.#forms += 1;
       way.form = new Form(this.#columns.slice(0, this.#found).map((one) => ({ ...one })), this.#rows);
     }
     const { form } = way;
     if (!forms.has(form)) form.clear();
     forms.add(form);
-    return { form, at: form.add(this.#numbers) };
+    row.at = form.add(this.#numbers);
+    row.form = form;
   }
 
   #walk(places: readonly Place[], cells: Cells, from: Way): Way | undefined {
@@ -122,11 +123,13 @@ export class WallColumns {
       return typeof cell === "object" || typeof cell === "function" || cellTrouble(cell, name) !== undefined ? undefined : this.#step(way, cell);
     }
     if (typeof kind !== "object" || !readQuickly(kind.reader, kind.dimension, cell)) return undefined;
-    const here = (this.#columns[this.#found] ??= { name, unit: kind.reader.unit });
-    [here.name, here.unit] = [name, kind.reader.unit];
-    this.#numbers[this.#found] = kind.reader.number;
+    const { number, unit } = inSmallUnit(kind.reader);
+    const here = (this.#columns[this.#found] ??= { name, unit });
+    here.name = name;
+    here.unit = unit;
+    this.#numbers[this.#found] = number;
     this.#found += 1;
-    return this.#step(way, kind.reader.unit);
+    return this.#step(way, unit);
   }
 
   #step(way: Way, key: unknown): Way | undefined {
