@@ -78,9 +78,9 @@ export class Trace {
     this.arithmetic = {
       literal: exactArithmetic.literal,
       compare: (a, b) => (isOpen(a) || isOpen(b) ? this.#order(a, b) : exactArithmetic.compare(a, b)),
-      add: (a, b) => (isNought(a) ? b : isNought(b) ? a : of("add")(a, b)),
-      subtract: (a, b) => (isNought(b) ? a : this.#areSame(a, b) ? nought : of("subtract")(a, b)),
-      multiply: (a, b) => (isOne(a) ? b : isOne(b) ? a : (isNought(a) && isTidy(b)) || (isNought(b) && isTidy(a)) ? nought : of("multiply")(a, b)),
+      add: (a, b) => (addsNothing(a, b) ? b : addsNothing(b, a) ? a : of("add")(a, b)),
+      subtract: (a, b) => (addsNothing(b, a) ? a : this.#areSame(a, b) ? exactArithmetic.subtract(sampleOf(a), sampleOf(b)) : of("subtract")(a, b)),
+      multiply: (a, b) => (isOne(a) ? b : isOne(b) ? a : isNought(a) || isNought(b) ? exactArithmetic.multiply(sampleOf(a), sampleOf(b)) : of("multiply")(a, b)),
       divide: (a, b) => (isOne(b) ? a : of("divide")(a, b)),
       negate: of("negate"), power: of("power"), min: of("min"), max: of("max"), ceil: of("ceil"), floor: of("floor"), round: of("round"),
       sqrt: of("sqrt"), ln: of("ln"), log10: of("log10"), exp: of("exp"), sin: of("sin"), asin: of("asin"),
@@ -121,7 +121,7 @@ export class Trace {
 
   #areSame(a: Amount, b: Amount): boolean {
     const [left, right] = [tracedIn(a), tracedIn(b)];
-    return left !== undefined && left.slot === right?.slot && isExact(left.sample);
+    return left !== undefined && left.slot === right?.slot;
   }
 
   #operation(code: Code, a: Amount, b: Amount): Amount {
@@ -149,7 +149,7 @@ export class Trace {
   }
 }
 
-// With an exact 0 or 1 an operation gives what it was given, and stays as exact.
-const isNought = (amount: Amount): boolean => !isOpen(amount) && isExact(amount) && isZero(amount);
+const isNought = (amount: Amount): boolean => !isOpen(amount) && isZero(amount);
 const isOne = (amount: Amount): boolean => !isOpen(amount) && isExact(amount) && amount.equals(one);
-const isTidy = (amount: Amount): boolean => isExact(sampleOf(amount));
+/** Whether what is added changes nothing, not even whether the sum is exact. */
+const addsNothing = (amount: Amount, to: Amount): boolean => isNought(amount) && (isExact(amount) || !isExact(sampleOf(to)));
