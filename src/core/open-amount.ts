@@ -1,7 +1,7 @@
 import { type Amount, type Arithmetic, exactArithmetic } from "./amount.js";
 
 /** The operations that are done on amounts outside of formulas. */
-export type AmountArithmetic = Pick<Arithmetic<Amount>, "add" | "subtract" | "multiply" | "divide" | "compare">;
+export type AmountArithmetic = Pick<Arithmetic<Amount>, "add" | "subtract" | "multiply" | "divide" | "floor" | "compare">;
 
 /**
  * An amount that stands open, such as that of a column, which differs from row to row. What is done with it is done by an
@@ -16,7 +16,7 @@ export function isOpen(amount: unknown): amount is OpenAmount {
   return amount instanceof OpenAmount;
 }
 
-function arithmeticFor(a: unknown, b: unknown): AmountArithmetic {
+function arithmeticFor(a: unknown, b: unknown = a): AmountArithmetic {
   return isOpen(a) ? a.arithmetic : isOpen(b) ? b.arithmetic : exactArithmetic;
 }
 
@@ -26,5 +26,6 @@ export const amountArithmetic: AmountArithmetic = {
   subtract: (a, b) => arithmeticFor(a, b).subtract(a, b),
   multiply: (a, b) => arithmeticFor(a, b).multiply(a, b),
   divide: (a, b) => arithmeticFor(a, b).divide(a, b),
+  floor: (a) => arithmeticFor(a).floor(a),
   compare: (a, b) => arithmeticFor(a, b).compare(a, b),
 };

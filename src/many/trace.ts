@@ -110,6 +110,10 @@ export class Trace {
     if (this.#areSame(a, b)) return 0;
     const order = exactArithmetic.compare(sampleOf(a), sampleOf(b));
     const [left, right] = [tracedIn(a), tracedIn(b)];
+    if (order === 0 && left !== undefined && right !== undefined && this.#places.get(`floor ${String(left.slot)} ${String(left.slot)}`) === right.slot) {
+      this.within(a, { edges: [], whole: true });
+      return 0;
+    }
     // What is held against a number that is the same in all rows needs no difference.
     const held = left !== undefined && right === undefined ? left : tracedIn(this.#operation("subtract", a, b));
     if (held === undefined) throw new Untraceable();

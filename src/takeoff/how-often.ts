@@ -1,13 +1,7 @@
-import type { DimensionName } from "../core/dimensions.js";
 import { amountArithmetic } from "../core/open-amount.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 
 /** How often one quantity goes into another of its dimension, exactly; the other is not nought. */
 export function howOften(whole: Quantity, one: Quantity): Quantity<"ratio"> {
   return makeQuantity("ratio", amountArithmetic.divide(amountOf(whole), amountOf(one)), "ratio");
-}
-
-/** One quantity as often as a count says, exactly. */
-export function asOften<D extends DimensionName>(one: Quantity<D>, count: Quantity<"count">): Quantity<D> {
-  return makeQuantity(one.dimension, amountArithmetic.multiply(amountOf(one), amountOf(count)), one.unit);
 }

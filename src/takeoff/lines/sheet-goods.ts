@@ -3,7 +3,6 @@ import type { Quantity } from "../../core/quantity.js";
 import { sum, times } from "../../core/quantity-arithmetic.js";
 import { linearOrder } from "../../boards/linear-order.js";
 import { sheetLaps } from "../../membrane/sheet-laps.js";
-import { asOften } from "../how-often.js";
 import type { LayerOf } from "../job.js";
 import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
@@ -21,7 +20,7 @@ export function sheetGoodsLines(layer: LayerOf<"sheet goods">, face: Quantity<"a
   if (waste === undefined || pack === undefined) return fasteners;
   const runs = measures.sheetFaces.map(({ length, height, count }) => {
     const laid = work.attempt(sheetLaps, { wallLength: length, wallHeight: height, sheetWidth, rollLength: pack.length, sideLap, endLap }, path);
-    return laid === undefined ? noughtOf(length) : times(asOften(length, laid.answers.courses), count);
+    return laid === undefined ? noughtOf(length) : times(times(length, laid.answers.courses), count);
   });
   const net = sum(runs);
   const solution = work.attempt(linearOrder, { length: net, pieceLength: pack.length, lap: endLap, waste }, path);

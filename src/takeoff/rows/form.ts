@@ -82,11 +82,12 @@ export class Form {
     return this.#places[at] as number;
   }
 
-  /** Learns one more way to work out rows of this form. */
-  learn(trace: () => TracedWall | undefined): void {
-    if (this.#walls.length >= mostWays || this.#failures >= mostFailures) return;
+  /** Learns one more way to work out rows of this form; whether it could. */
+  learn(trace: () => TracedWall | undefined): boolean {
+    if (this.#walls.length >= mostWays || this.#failures >= mostFailures) return false;
     const wall = trace();
     if (wall === undefined) this.#failures += 1;
     else this.#walls.push(wall);
+    return wall !== undefined;
   }
 }

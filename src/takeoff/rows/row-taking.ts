@@ -17,6 +17,8 @@ import { WorkedRow } from "./worked-row.js";
 
 /** For how many milliseconds rows are worked on before others get their turn: a button to stop, a picture of progress. */
 const turn = 50;
+/** So many ways to work out rows are kept: each holds the numbers of a block. */
+const mostTraces = 64;
 
 /** Takes off rows block by block: those that are like others before them together in plain numbers, the rest one by one. */
 export class RowTaking {
@@ -27,6 +29,7 @@ export class RowTaking {
   #block: readonly RowRead[] = [];
   #next = 0;
   #last = 1;
+  #traces = 0;
   #since = Date.now();
 
   constructor(assembly: ReadAssembly, options: RowOptions, totals: Totals) {
@@ -121,7 +124,8 @@ export class RowTaking {
     const { solution } = tried;
     this.#totals.add(solution.answers);
     this.#columns.learn(places, read.value);
-    form?.learn(() => traceWall(pattern, this.#assembly, { cells, quantities: quantitiesAt(places, read.value), answers: solution.answers }, form.columns, mostRows));
+    const sample = { cells, quantities: quantitiesAt(places, read.value), answers: solution.answers };
+    if (this.#traces < mostTraces && form?.learn(() => traceWall(pattern, this.#assembly, sample, form.columns, mostRows)) === true) this.#traces += 1;
     return new WorkedRow(row, read.value.name, rowLinesOf(solution.answers.lines), undefined, () => solution);
   }
 

@@ -87,7 +87,7 @@ export function traceWall(pattern: WallPattern, assembly: ReadAssembly, { cells,
     const job: ReadJob = { ...assembly, elevations: [elevation.value] };
     const taken = workOutJob(job, tracedWork(trace), true);
     return areSame(taken, answers) ? new TracedWall(taken, trace, columns, rows) : undefined;
-  } catch (error) { if (process.env.TRACE_DEBUG) console.log("untraceable", error);
+  } catch {
     // The row has been worked out by itself; what cannot be traced, whatever the reason, goes that way.
     return undefined;
   }

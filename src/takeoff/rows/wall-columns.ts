@@ -21,7 +21,7 @@ interface Way {
 
 /** So many ways and forms are kept; rows of further forms are worked out one by one. */
 const mostWays = 4000;
-const mostForms = 64;
+const mostForms = 256;
 const longestName = 80;
 /** Keys a quantity apart from a text that looks like it. */
 const ofQuantity = Symbol("quantity");
