@@ -5,12 +5,18 @@ import { type Plan, planFor, type PlannedColumn, type Wanted } from "./plan.js";
 
 /** A plan that is made anew where the numbers of a block do not fit it. */
 export class FittedPlan {
-  readonly #wanted: Wanted;
+  readonly #wanted: Omit<Wanted, "rows">;
+  readonly #roomFor: (count: number) => number;
   #plan: Plan | undefined;
-  #fresh = true;
+  #rows = 0;
 
-  constructor(wanted: Wanted) {
+  /**
+   * @param wanted - what is to be planned
+   * @param roomFor - for how many rows there is to be room, where a block has so many
+   */
+  constructor(wanted: Omit<Wanted, "rows">, roomFor: (count: number) => number) {
     this.#wanted = wanted;
+    this.#roomFor = roomFor;
   }
 
   /** Works out a block; nothing where plain numbers cannot do it at all. */
@@ -30,10 +36,10 @@ export class FittedPlan {
   /** Reads a block; where a column does not fit the plan, a new plan is made that fits. */
   #read(numbers: readonly Float64Array[], count: number): Plan {
     const { columns } = this.#wanted;
-    if (this.#fresh) for (const [index, column] of columns.entries()) widen(column, numbers[index] as Float64Array, count);
-    this.#fresh = false;
+    if (this.#rows === 0) for (const [index, column] of columns.entries()) widen(column, numbers[index] as Float64Array, count);
+    if (this.#rows < count) [this.#rows, this.#plan] = [this.#roomFor(count), undefined];
     for (;;) {
-      const plan = (this.#plan ??= planFor(this.#wanted));
+      const plan = (this.#plan ??= planFor({ ...this.#wanted, rows: this.#rows }));
       plan.marks.fill(0);
       const misfits = columns.filter((column, index) => !plan.read(column, numbers[index] as Float64Array, count));
       if (misfits.length === 0) return plan;

@@ -54,8 +54,8 @@ export function solveColumns({ definition, columns, fixed, chosen, count, units,
   const rows = Math.min(count, blockRows);
   const blocks = columns.map(({ numbers }) => blockReader(numbers, rows));
   const planned = columns.map(({ name, unit }): PlannedColumn => ({ name, unit, range: rangeOf(known.inputEdges.get(name), unit), denominator: 1, most: 1 }));
-  const wanted = { flat: flatOf(known, definition, chosen), rows, columns: planned, fixed: new Map([...known.constants, ...fixed]), steps, roundings: new Map<number, number>() };
-  const plan = new FittedPlan(wanted);
+  const wanted = { flat: flatOf(known, definition, chosen), columns: planned, fixed: new Map([...known.constants, ...fixed]), steps, roundings: new Map<number, number>() };
+  const plan = new FittedPlan(wanted, () => rows);
   const oneExactly = (row: number): void => {
     const attempt = exactly(row);
     if (!attempt.ok) problems.push(Object.freeze({ row, problems: attempt.problems }));

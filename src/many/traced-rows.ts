@@ -5,7 +5,7 @@ import { toBase } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
 import { rangeOf } from "./column.js";
 import { FittedPlan } from "./fitted-plan.js";
-import { type FlatProgram, slotValue } from "./flat-program.js";
+import { type FlatProgram, type Slot, slotValue } from "./flat-program.js";
 import type { Plan, PlannedColumn } from "./plan.js";
 import { type Trace, tracedIn } from "./trace.js";
 
@@ -27,12 +27,12 @@ export interface Wholes {
   readonly scale: Fraction;
 }
 
-/** A figure that is wanted: its slot, or what it is in all rows. */
-interface Figure {
-  readonly amount: Amount;
-  readonly slot: number | undefined;
-  readonly exact: boolean;
-  readonly constant: Float64Array | undefined;
+/** A figure that is wanted: its slot, or what it is in all rows; whether it is exact. */
+type Figure = { readonly exact: boolean } & ({ readonly slot: number } | { readonly slot: undefined; readonly amount: Amount; readonly constant: Float64Array });
+
+/** Few rows want little room: there may be many traces. */
+function roomFor(count: number): number {
+  return count <= 16 ? 16 : count <= 64 ? 64 : count;
 }
 
 /** Rows worked out as one row was that was traced, block by block. */
@@ -52,24 +52,22 @@ export class TracedRows {
     const steps: { readonly name: string; readonly unit: UnitCode; readonly slot: number }[] = [];
     this.#figures = wanted.map(({ quantity, unit }, index): Figure => {
       const amount = amountOf(quantity);
-      const slot = tracedIn(amount)?.slot;
-      if (slot !== undefined) steps.push({ name: String(index), unit, slot });
-      return { amount, slot, exact: isExact(tracedIn(amount)?.sample ?? amount), constant: slot === undefined ? new Float64Array(rows).fill(quantity.toNumber(unit as never)) : undefined };
+      const traced = tracedIn(amount);
+      if (traced === undefined) return { exact: isExact(amount), slot: undefined, amount, constant: new Float64Array(rows).fill(quantity.toNumber(unit as never)) };
+      steps.push({ name: String(index), unit, slot: traced.slot });
+      return { exact: isExact(traced.sample), slot: traced.slot };
     });
     this.#ones = new Float64Array(rows).fill(1);
-    this.#flat = { slots: trace.slots, steps };
+    const guards = [...trace.guards.values()];
+    this.#flat = { slots: neededSlots(trace.slots, [...steps, ...guards].map(({ slot }) => slot)), steps };
     this.#fixed = trace.fixed;
     this.#columns = columns;
     const limits = { edges: [], whole: false };
-    this.#plan = new FittedPlan({
-      flat: this.#flat,
-      rows,
-      columns: columns.map(({ name, unit }): PlannedColumn => ({ name, unit, range: rangeOf(undefined, unit), denominator: 1, most: 1 })),
-      fixed: trace.fixed,
-      steps: steps.map(({ name, unit }) => ({ name, unit, limits })),
-      guards: [...trace.guards.values()],
-      roundings: new Map(),
-    });
+    const planned = columns.map(({ name, unit }): PlannedColumn => ({ name, unit, range: rangeOf(undefined, unit), denominator: 1, most: 1 }));
+    this.#plan = new FittedPlan(
+      { flat: this.#flat, columns: planned, fixed: trace.fixed, steps: steps.map(({ name, unit }) => ({ name, unit, limits })), guards, roundings: new Map() },
+      (count) => Math.min(rows, roomFor(count)),
+    );
   }
 
   /** Works out a block of rows from the numbers of the columns, in their order. */
@@ -79,9 +77,9 @@ export class TracedRows {
     const done = (this.#done = this.#plan.run(numbers, count));
     if (done === undefined || done === before) return;
     let next = 0;
-    this.#answers = this.#figures.map(({ constant }) => constant ?? (done.answers[next++] as Float64Array));
-    this.#wholes = this.#figures.map(({ amount, slot }): Wholes | undefined => {
-      const operand = slot === undefined ? { kind: "fixed" as const, amount } : done.operandAt(slot);
+    this.#answers = this.#figures.map((figure) => (figure.slot === undefined ? figure.constant : (done.answers[next++] as Float64Array)));
+    this.#wholes = this.#figures.map((figure): Wholes | undefined => {
+      const operand = figure.slot === undefined ? { kind: "fixed" as const, amount: figure.amount } : done.operandAt(figure.slot);
       if (operand.kind === "fixed") return isExact(operand.amount) ? { values: this.#ones, scale: operand.amount } : undefined;
       return operand.kind === "whole" ? operand : undefined;
     });
@@ -109,17 +107,37 @@ export class TracedRows {
 
   /** A figure of a row, as the engine has it. */
   exactly(figure: number, row: number): Amount {
-    const { amount, slot } = this.#figures[figure] as Figure;
-    if (slot === undefined) return amount;
+    const wanted = this.#figures[figure] as Figure;
+    if (wanted.slot === undefined) return wanted.amount;
     const whole = this.wholeOf(figure);
     if (whole !== undefined) return whole.scale.mul(exact(BigInt(whole.values[row] as number)));
     const values: (Amount | undefined)[] = [];
     for (const [place, here] of this.#flat.slots.entries()) if (here.kind === "name") values[place] = this.#named(here.name, row);
-    return slotValue(this.#flat, slot, values, exactArithmetic);
+    return slotValue(this.#flat, wanted.slot, values, exactArithmetic);
   }
 
   #named(name: string, row: number): Amount | undefined {
     const column = this.#columns.findIndex((one) => one.name === name);
     return column < 0 ? this.#fixed.get(name) : toBase(readDigits(String(this.#numbers[column]?.[row])), (this.#columns[column] as TracedColumn).unit);
   }
+}
+
+/** What can fail is worked out in any case: a row in which it fails has a problem. */
+const failing: readonly string[] = ["divide", "power", "sqrt", "ln", "log10", "exp", "asin"];
+
+/** The slots that something wanted is worked out from; in the place of others stands a number that costs nothing. */
+function neededSlots(slots: readonly Slot[], wanted: readonly number[]): readonly Slot[] {
+  const needed = new Set(wanted);
+  for (let place = slots.length - 1; place >= 0; place -= 1) {
+    const slot = slots[place] as Slot;
+    if (slot.kind !== "operation" || !(needed.has(place) || canFail(slot, slots))) continue;
+    for (const one of [place, slot.left, slot.right]) needed.add(one);
+  }
+  return slots.map((slot, place) => (needed.has(place) ? slot : { kind: "literal", text: "0" }));
+}
+
+/** Whether an operation may have no value in some row; to divide by what is the same in all rows went well in the first. */
+function canFail({ code, right }: Extract<Slot, { readonly kind: "operation" }>, slots: readonly Slot[]): boolean {
+  const by = slots[right];
+  return failing.includes(code) && !(code === "divide" && by?.kind === "name" && /^[=~]/.test(by.name));
 }

@@ -20,7 +20,7 @@ export class ExactSum {
     this.#amount = exactArithmetic.add(this.#amount, amount);
   }
 
-  /** Takes note of exact amounts that come late: `settle` adds those that are still out. */
+  /** Takes note of exact amounts that come late: `settle` is called once it begins to matter, and adds those that are still out. */
   expect(settle: () => void): void {
     this.#late.push(settle);
   }

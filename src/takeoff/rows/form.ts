@@ -10,8 +10,6 @@ const mostFailures = 3;
 export class Form {
   readonly columns: readonly TracedColumn[];
   readonly #numbers: readonly Float64Array[];
-  /** The rows that the traces before could not do. */
-  readonly #left: readonly Float64Array[];
   readonly #walls: TracedWall[] = [];
   /** By row of the block, the trace that has worked it out, and its place there. */
   readonly #worked: (TracedWall | undefined)[] = [];
@@ -24,7 +22,6 @@ export class Form {
   constructor(columns: readonly TracedColumn[], rows: number) {
     this.columns = columns;
     this.#numbers = columns.map(() => new Float64Array(rows));
-    this.#left = columns.map(() => new Float64Array(rows));
   }
 
   /** Adds the numbers of a row to the block, and gives its place. */
@@ -57,11 +54,11 @@ export class Form {
           this.#worked[at] = wall;
           this.#places[at] = place;
         } else {
-          for (let index = 0; index < this.#left.length; index += 1) (this.#left[index] as Float64Array)[rest.length] = this.#numbers[index]?.[at] as number;
           rest.push(at);
         }
       }
-      [left, numbers] = [rest, this.#left.map((some) => some.slice(0, rest.length))];
+      left = rest;
+      if (rest.length > 0) numbers = this.#numbers.map((some) => Float64Array.from(rest, (at) => some[at] as number));
     }
   }
 

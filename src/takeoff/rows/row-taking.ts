@@ -18,7 +18,7 @@ import { WorkedRow } from "./worked-row.js";
 /** For how many milliseconds rows are worked on before others get their turn: a button to stop, a picture of progress. */
 const turn = 50;
 /** So many ways to work out rows are kept: each holds the numbers of a block. */
-const mostTraces = 64;
+const mostTraces = 256;
 
 /** Takes off rows block by block: those that are like others before them together in plain numbers, the rest one by one. */
 export class RowTaking {

@@ -60,9 +60,9 @@ export class Totals {
     if (cost !== undefined) (this.#cost ??= new ExactSum()).add(readDigits(cost.amounts.total.toFixed()));
   }
 
-  /** Whether all items of a wall have come before: the unit of a total is that of the first row that has it. */
-  knows({ lines }: TracedWall): boolean {
-    return lines.every(({ item }) => this.#items.has(item));
+  /** Whether all items of a traced wall have come before: the unit of a total is that of the first row that has it. */
+  knows(wall: TracedWall): boolean {
+    return this.#tallies.has(wall) || wall.items.every(({ item }) => this.#items.has(item));
   }
 
   /** Adds a row that was worked out in a trace. */
@@ -100,13 +100,13 @@ export class Totals {
     return sum;
   }
 
-  #sumsOf({ lines, nets, bought, cost }: TracedWall): readonly Summand[] {
-    const ofLines = lines.flatMap((line, index): Summand[] => {
-      const { net, packs } = this.#sumOf(line);
-      const at = bought[index];
-      return [{ sum: net, figure: nets[index] as number }, ...(packs === undefined || at === undefined ? [] : [{ sum: packs, figure: at }])];
+  #sumsOf({ items, cost }: TracedWall): readonly Summand[] {
+    const ofItems = items.flatMap(({ item, net, bought }): Summand[] => {
+      const sums = this.#items.get(item);
+      if (sums === undefined) throw new Error(`${item} has not come before`);
+      return [{ sum: sums.net, figure: net }, ...(sums.packs === undefined || bought === undefined ? [] : [{ sum: sums.packs, figure: bought }])];
     });
-    return cost === undefined ? ofLines : [...ofLines, { sum: (this.#cost ??= new ExactSum()), figure: cost }];
+    return cost === undefined ? ofItems : [...ofItems, { sum: (this.#cost ??= new ExactSum()), figure: cost }];
   }
 }
 

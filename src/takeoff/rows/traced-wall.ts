@@ -11,14 +11,21 @@ import { type Cells, fillWall, type WallPattern } from "./fill-wall.js";
 import { readElevation } from "./read-elevation.js";
 import { headOf, type LineHead, type RowLine, rowLine } from "./row-line.js";
 
+/** An item of a traced wall, and which of the figures are its net and what is bought of it. */
+export interface TracedItem {
+  readonly item: string;
+  readonly net: number;
+  readonly bought: number | undefined;
+}
+
 /** A wall that was taken off with quantities that stand open, so that others are worked out as it was. */
 export class TracedWall {
-  readonly lines: readonly OrderLine[];
+  readonly items: readonly TracedItem[];
   readonly rows: TracedRows;
-  /** By line, which of the figures are its net, what is to be ordered, its packs, and what is bought of it. */
-  readonly nets: readonly number[];
-  readonly bought: readonly (number | undefined)[];
+  /** Which of the figures is the cost. */
   readonly cost: number | undefined;
+  /** By line, which of the figures are its net, what is to be ordered, and its packs. */
+  readonly #nets: readonly number[];
   readonly #toOrder: readonly number[];
   readonly #packs: readonly (number | undefined)[];
   readonly #heads: readonly LineHead[];
@@ -27,11 +34,14 @@ export class TracedWall {
   constructor({ lines, priced }: Taken, trace: Trace, columns: readonly TracedColumn[], rows: number) {
     const figures: WantedFigure[] = [];
     const figure = (quantity: Quantity, unit = quantity.unit): number => figures.push({ quantity, unit }) - 1;
-    this.lines = lines;
-    this.nets = lines.map(({ net, toOrder }) => figure(net, toOrder.unit));
+    this.#nets = lines.map(({ net, toOrder }) => figure(net, toOrder.unit));
     this.#toOrder = lines.map(({ toOrder }) => figure(toOrder));
     this.#packs = lines.map(({ packs }) => packs && figure(packs));
-    this.bought = lines.map((line, index) => this.#packs[index] ?? (boughtOf(line) && this.#toOrder[index]));
+    this.items = lines.map((line, index): TracedItem => ({
+      item: line.item,
+      net: this.#nets[index] as number,
+      bought: this.#packs[index] ?? (boughtOf(line) && this.#toOrder[index]),
+    }));
     this.cost = priced && figure(priced.total);
     this.#heads = lines.map(headOf);
     this.rows = new TracedRows(trace, columns, figures, rows);
@@ -57,7 +67,7 @@ export class TracedWall {
       lines.push(
         rowLine(
           this.#heads[index] as LineHead,
-          (answers[this.nets[index] as number] as Float64Array)[place] as number,
+          (answers[this.#nets[index] as number] as Float64Array)[place] as number,
           (answers[this.#toOrder[index] as number] as Float64Array)[place] as number,
           packs === undefined ? undefined : ((answers[packs] as Float64Array)[place] as number),
         ),
