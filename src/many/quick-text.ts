@@ -93,19 +93,25 @@ export function readQuickly(reader: QuickReader, dimension: DimensionName, given
 }
 
 /** Units that people mix in one column, and how many of the smaller go into them. */
-const smaller: Readonly<Record<string, readonly [unit: UnitCode, by: number]>> = { ft: ["in", 12], m: ["mm", 1000], cm: ["mm", 10] };
+const smaller = new Map<UnitCode, readonly [unit: UnitCode, by: number]>([["ft", ["in", 12]], ["m", ["mm", 1000]], ["cm", ["mm", 10]]]);
 
-/** A number that was read in the smaller of the units that people mix, where it can be; it stands for the very same amount. */
-export function inSmallUnit(read: Pick<QuickReader, "number" | "unit">): { readonly number: number; readonly unit: UnitCode } {
-  const { number, unit } = read;
-  const [small, by] = smaller[unit] ?? [];
-  if (small === undefined || by === undefined) return read;
-  const size = Math.abs(number);
+/** Brings what was read to the smaller of the units that people mix, where it can be; it stands for the very same amount. */
+export function inSmallUnit(reader: QuickReader): void {
+  const { number } = reader;
+  const small = smaller.get(reader.unit);
+  if (small === undefined) return;
+  const [unit, by] = small;
   // Of a quotient of a power of two the product is a double; of a decimal the nearest double is the one that its text reads as.
-  if (size < 2 ** 40 && Number.isInteger(number * 64)) return { number: number * by, unit: small };
+  const product = Number.isInteger(number * 64) && Math.abs(number) < 2 ** 40 ? number * by : decimalTimes(number, by);
+  if (product === undefined) return;
+  reader.number = product;
+  reader.unit = unit;
+}
+
+function decimalTimes(number: number, by: number): number | undefined {
   for (const power of [10, 100, 1000, 1e4, 1e5, 1e6]) {
     const whole = Math.round(number * power);
-    if (whole / power === number && Math.abs(whole) < 1e9) return { number: (whole * by) / power, unit: small };
+    if (whole / power === number && Math.abs(whole) < 1e9) return (whole * by) / power;
   }
-  return read;
+  return undefined;
 }

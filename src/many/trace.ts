@@ -1,4 +1,4 @@
-import { type Amount, amountText, type Arithmetic, Decimal, exact, exactArithmetic, isExact, isZero, readDigits } from "../core/amount.js";
+import { type Amount, amountText, type Arithmetic, type Decimal, exact, exactArithmetic, isExact, isZero, readDigits } from "../core/amount.js";
 import { isOpen, OpenAmount } from "../core/open-amount.js";
 import { areWithin, type Edge, type Edges } from "./edges.js";
 import type { Code, Slot } from "./flat-program.js";

@@ -53,7 +53,7 @@ export class TracedRows {
     this.#figures = wanted.map(({ quantity, unit }, index): Figure => {
       const amount = amountOf(quantity);
       const traced = tracedIn(amount);
-      if (traced === undefined) return { exact: isExact(amount), slot: undefined, amount, constant: new Float64Array(rows).fill(quantity.toNumber(unit as never)) };
+      if (traced === undefined) return { exact: isExact(amount), slot: undefined, amount, constant: new Float64Array(rows).fill(quantity.toNumber(unit)) };
       steps.push({ name: String(index), unit, slot: traced.slot });
       return { exact: isExact(traced.sample), slot: traced.slot };
     });

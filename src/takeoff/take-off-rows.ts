@@ -14,6 +14,10 @@ const readsAssembly = /* @__PURE__ */ (() => nested(assemblySchema))();
  * Takes off one wall a row, as the rows come: none is kept. A row that is wrong gives all its problems, each under its
  * row and column, and the others go on. Packs and layers that a wall does not use are no problem here.
  *
+ * Rows that are alike but for their figures are worked out together, with the counts that each has by itself; `lines` are
+ * their order lists in plain numbers. `solution` is the same with its working, and takes its time when it is asked for.
+ * Rows at hand are read a few hundred ahead, those that have to be waited for one by one.
+ *
  * @param rows - plain objects, or what `readRows` or `readTable` gives; with the header as row 1, the first plain object is row 2
  * @param options - the assembly, where each figure of a wall stands, and how to be told and stopped
  * @returns an async iterable of one result a row, with the totals
@@ -26,6 +30,7 @@ const readsAssembly = /* @__PURE__ */ (() => nested(assemblySchema))();
  * });
  * const results = [];
  * for await (const one of taken) results.push(one);
+ * results[0].lines[0].packs; // 11
  * results[0].solution.answers.lines[0].packs.toString(); // "11"
  * results[1].problems[0].path; // ["rows", 3, "width"]
  * taken.totals().refused; // 1

@@ -42,23 +42,20 @@ export class Form {
   /** Works out the rows of the block, as far as traces hold for them. */
   run(): void {
     this.#tried = this.#walls.length;
-    let left = Array.from({ length: this.#count }, (_, at) => at);
-    let numbers = this.#numbers;
+    let [left, numbers, count]: [readonly number[] | undefined, readonly Float64Array[], number] = [undefined, this.#numbers, this.#count];
     for (const wall of this.#walls) {
-      if (left.length === 0) return;
-      wall.run(numbers, left.length);
+      if (count === 0) return;
+      wall.run(numbers, count);
       const rest: number[] = [];
-      for (let place = 0; place < left.length; place += 1) {
-        const at = left[place] as number;
+      for (let place = 0; place < count; place += 1) {
+        const at = left === undefined ? place : (left[place] as number);
         if (wall.rows.holds(place)) {
           this.#worked[at] = wall;
           this.#places[at] = place;
-        } else {
-          rest.push(at);
-        }
+        } else rest.push(at);
       }
-      left = rest;
-      if (rest.length > 0) numbers = this.#numbers.map((some) => Float64Array.from(rest, (at) => some[at] as number));
+      [left, count] = [rest, rest.length];
+      if (count > 0) numbers = this.#numbers.map((some) => someOf(some, rest));
     }
   }
 
@@ -87,4 +84,10 @@ export class Form {
     else this.#walls.push(wall);
     return wall !== undefined;
   }
+}
+
+function someOf(numbers: Float64Array, places: readonly number[]): Float64Array {
+  const some = new Float64Array(places.length);
+  for (let index = 0; index < places.length; index += 1) some[index] = numbers[places[index] as number] as number;
+  return some;
 }

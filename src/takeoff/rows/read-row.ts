@@ -9,6 +9,8 @@ export interface RowRead {
   readonly problems: readonly Problem[] | undefined;
   form: Form | undefined;
   at: number;
+  /** What stands in the columns that it is filled from: its cells may be written over before its working is asked for. */
+  kept: readonly unknown[];
 }
 
 /** Reads what is given as a row. */
@@ -23,5 +25,5 @@ export function readRow(given: unknown, next: number): RowRead {
 }
 
 function rowOf(row: number, cells: Cells, problems?: readonly Problem[]): RowRead {
-  return { row, cells, problems, form: undefined, at: 0 };
+  return { row, cells, problems, form: undefined, at: 0, kept: [] };
 }

@@ -79,16 +79,12 @@ export class RowTaking {
     return this.#refused(this.#last + 1, problems);
   }
 
-  #take({ row, cells, problems, form, at }: RowRead): TakenRow {
+  #take({ row, cells, problems, form, at, kept }: RowRead): TakenRow {
     if (problems !== undefined) return this.#refused(row, problems);
     const wall = form?.wallOf(at);
     if (form === undefined || wall === undefined || !this.#totals.knows(wall)) return this.#takeAlone(row, cells, form);
     const place = form.placeOf(at);
     this.#totals.addTraced(wall, place);
-    // What the row says now may be written over before its working is asked for.
-    const { names } = this.#columns;
-    const kept: unknown[] = [];
-    for (let index = 0; index < names.length; index += 1) kept.push(cellOf(cells, names[index] as string));
     return new WorkedRow(row, this.#nameOf(cells), wall.linesAt(place), kept, this.#solve);
   }
 

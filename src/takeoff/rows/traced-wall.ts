@@ -18,6 +18,14 @@ export interface TracedItem {
   readonly bought: number | undefined;
 }
 
+/** A line of all rows of a block. */
+interface LineColumns {
+  readonly head: LineHead;
+  readonly net: Float64Array;
+  readonly toOrder: Float64Array;
+  readonly packs: Float64Array | undefined;
+}
+
 /** A wall that was taken off with quantities that stand open, so that others are worked out as it was. */
 export class TracedWall {
   readonly items: readonly TracedItem[];
@@ -30,6 +38,8 @@ export class TracedWall {
   readonly #packs: readonly (number | undefined)[];
   readonly #heads: readonly LineHead[];
   #before: () => void = () => undefined;
+  #answers: readonly Float64Array[] = [];
+  #columns: readonly LineColumns[] = [];
 
   constructor({ lines, priced }: Taken, trace: Trace, columns: readonly TracedColumn[], rows: number) {
     const figures: WantedFigure[] = [];
@@ -56,24 +66,20 @@ export class TracedWall {
   run(numbers: readonly Float64Array[], count: number): void {
     this.#before();
     this.rows.run(numbers, count);
+    const { answers } = this.rows;
+    if (this.#answers === answers) return;
+    this.#answers = answers;
+    this.#columns = this.#heads.map((head, index): LineColumns => {
+      const [net, toOrder, packs] = [this.#nets[index], this.#toOrder[index], this.#packs[index]];
+      return { head, net: answers[net as number] as Float64Array, toOrder: answers[toOrder as number] as Float64Array, packs: packs === undefined ? undefined : answers[packs] };
+    });
   }
 
   /** The lines of a row of the block. */
   linesAt(place: number): readonly RowLine[] {
-    const { answers } = this.rows;
     const lines: RowLine[] = [];
-    for (let index = 0; index < this.#heads.length; index += 1) {
-      const packs = this.#packs[index];
-      lines.push(
-        rowLine(
-          this.#heads[index] as LineHead,
-          (answers[this.#nets[index] as number] as Float64Array)[place] as number,
-          (answers[this.#toOrder[index] as number] as Float64Array)[place] as number,
-          packs === undefined ? undefined : ((answers[packs] as Float64Array)[place] as number),
-        ),
-      );
-    }
-    return Object.freeze(lines);
+    for (const { head, net, toOrder, packs } of this.#columns) lines.push(rowLine(head, net[place] as number, toOrder[place] as number, packs?.[place]));
+    return lines;
   }
 }
 

@@ -41,6 +41,7 @@ export class WallColumns {
   readonly #columns: { name: string; unit: UnitCode }[] = [];
   readonly #numbers: number[] = [];
   #found = 0;
+  #kept: unknown[] = [];
 
   constructor(pattern: WallPattern, rows: number) {
     const names: string[] = [];
@@ -81,6 +82,7 @@ export class WallColumns {
   read(row: RowRead, forms: Set<Form>): void {
     this.#row += 1;
     this.#found = 0;
+    this.#kept = [];
     const way = this.#walk(this.#places, row.cells, this.#first);
     if (way === undefined || (way.form === undefined && this.#forms >= mostForms)) return;
     if (way.form === undefined) {
@@ -92,6 +94,7 @@ export class WallColumns {
     forms.add(form);
     row.at = form.add(this.#numbers);
     row.form = form;
+    row.kept = this.#kept;
   }
 
   #walk(places: readonly Place[], cells: Cells, from: Way): Way | undefined {
@@ -113,6 +116,7 @@ export class WallColumns {
   #cell(column: number, cells: Cells, way: Way): Way | undefined {
     const [name, kind] = [this.names[column] as string, this.#kinds[column]];
     const cell = cellOf(cells, name);
+    this.#kept[column] = cell;
     if (kind === "names") return typeof cell === "string" && cell.length <= longestName && cellTrouble(cell, name) === undefined ? way : undefined;
     if (kind === "words") {
       if (isQuantity(cell)) {
@@ -123,7 +127,8 @@ export class WallColumns {
       return typeof cell === "object" || typeof cell === "function" || cellTrouble(cell, name) !== undefined ? undefined : this.#step(way, cell);
     }
     if (typeof kind !== "object" || !readQuickly(kind.reader, kind.dimension, cell)) return undefined;
-    const { number, unit } = inSmallUnit(kind.reader);
+    inSmallUnit(kind.reader);
+    const { number, unit } = kind.reader;
     const here = (this.#columns[this.#found] ??= { name, unit });
     here.name = name;
     here.unit = unit;
