@@ -1,4 +1,5 @@
 import { type Amount, type Arithmetic, exactArithmetic } from "./amount.js";
+import type { Limited } from "./read-entries.js";
 
 /** The operations that are done on amounts outside of formulas. */
 export type AmountArithmetic = Pick<Arithmetic<Amount>, "add" | "subtract" | "multiply" | "divide" | "floor" | "compare">;
@@ -7,8 +8,11 @@ export type AmountArithmetic = Pick<Arithmetic<Amount>, "add" | "subtract" | "mu
  * An amount that stands open, such as that of a column, which differs from row to row. What is done with it is done by an
  * arithmetic of its own. It has no digits: whatever asks for them fails, and so takes it for no number by mistake.
  */
-export class OpenAmount {
+export abstract class OpenAmount {
   constructor(readonly arithmetic: AmountArithmetic) {}
+
+  /** Sees to it that it keeps the limits of an input; whether it does, as far as it is known. */
+  abstract keeps(row: Limited): boolean;
 }
 
 /** Whether an amount stands open. */

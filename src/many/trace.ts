@@ -1,6 +1,7 @@
 import { type Amount, amountText, type Arithmetic, type Decimal, exact, exactArithmetic, isExact, isZero, readDigits } from "../core/amount.js";
 import { isOpen, OpenAmount } from "../core/open-amount.js";
-import { areWithin, type Edge, type Edges } from "./edges.js";
+import type { Limited } from "../core/read-entries.js";
+import { areWithin, type Edge, type Edges, edgesOf } from "./edges.js";
 import type { Code, Slot } from "./flat-program.js";
 
 /** What a trace cannot follow; rows like that one are worked out one by one. */
@@ -20,6 +21,11 @@ export class TracedAmount extends OpenAmount {
     readonly sample: Amount,
   ) {
     super(trace.arithmetic);
+  }
+
+  keeps(row: Limited): boolean {
+    this.trace.within(asAmount(this), edgesOf(row, row.is));
+    return true;
   }
 
   // The engine asks these of what is no fraction, where it reads limits.
@@ -102,7 +108,11 @@ export class Trace {
   }
 
   #guard(slot: number, edge: Edge): void {
-    this.guards.set(`${String(slot)} ${String(edge.low)} ${String(edge.met)} ${amountText(edge.amount)}`, { slot, limits: { edges: [edge], whole: false } });
+    const key = (met: boolean): string => `${String(slot)} ${String(edge.low)} ${String(met)} ${amountText(edge.amount)}`;
+    // What is above an edge is not below it.
+    if (edge.met && this.guards.has(key(false))) return;
+    this.guards.delete(key(true));
+    this.guards.set(key(edge.met), { slot, limits: { edges: [edge], whole: false } });
   }
 
   /** Which of two is more; the trace then holds for rows in which it is the same one. */

@@ -123,7 +123,7 @@ for await (const one of takeOffRows(walls(200), { assembly, wall })) {
 }
 console.log(`${String(lines)} lines a wall; of ${String(compared * lines)} lines ${String(differing)} differ from plain numbers`);
 
-const each = 20_000;
+const each = 50_000;
 await take(each);
 takePlain(each);
 const rounds = [];

@@ -111,6 +111,6 @@ export class Totals {
 }
 
 function itemTotal({ item, dimension, unit, net, packs }: ItemSum): ItemTotal {
-  const told = { item, net: makeQuantity(dimension, net.amount, unit) as Quantity };
+  const told: ItemTotal = { item, net: makeQuantity<DimensionName>(dimension, net.amount, unit) };
   return packs === undefined ? told : { ...told, packs: makeQuantity("count", packs.amount, "count") };
 }

@@ -77,8 +77,12 @@ export class TracedWall {
 
   /** The lines of a row of the block. */
   linesAt(place: number): readonly RowLine[] {
-    const lines: RowLine[] = [];
-    for (const { head, net, toOrder, packs } of this.#columns) lines.push(rowLine(head, net[place] as number, toOrder[place] as number, packs?.[place]));
+    const columns = this.#columns;
+    const lines = new Array<RowLine>(columns.length);
+    for (let index = 0; index < columns.length; index += 1) {
+      const { head, net, toOrder, packs } = columns[index] as LineColumns;
+      lines[index] = rowLine(head, net[place] as number, toOrder[place] as number, packs === undefined ? undefined : packs[place]);
+    }
     return lines;
   }
 }

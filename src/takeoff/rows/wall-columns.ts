@@ -101,7 +101,9 @@ export class WallColumns {
     let way: Way | undefined = from;
     for (const place of places) {
       if ("counted" in place) {
-        const none = isNone(cellOf(cells, this.names[place.counted] as string));
+        const count = cellOf(cells, this.names[place.counted] as string);
+        const none = isNone(count);
+        this.#kept[place.counted] = count;
         way = this.#step(way, none);
         if (way !== undefined && !none) way = this.#walk(place.inner, cells, way);
       } else if (this.#readIn[place.column] !== this.#row) {
