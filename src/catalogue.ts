@@ -4,7 +4,7 @@
  *
  * @packageDocumentation
  */
-import type { AnyCallable } from "./core/calculation.js";
+import type { AnyCallable } from "./core/callable.js";
 import {
   boardCount, boardJointEstimate, boardJointTape, boardLayers, boardLayout, cutStock, linearOrder, studMark,
 } from "./boards/index.js";

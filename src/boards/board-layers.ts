@@ -1,3 +1,4 @@
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
@@ -8,6 +9,7 @@ import { type CloseJoint, closeJointsOf } from "./close-joints.js";
 import { exactLength, nought, type Shown, shownLike } from "./exact-length.js";
 import { layersInput, type ReadLayers, type ReadLayout } from "./layout-input.js";
 import { layoutTroubles } from "./layout-geometry.js";
+import { say } from "./refusals.js";
 import { sharedScrewsOf } from "./shared-screws.js";
 
 /** Boards laid out in layers. */
@@ -57,7 +59,7 @@ const mostLayers = 4;
 
 function layOut({ layers, leastOffset, leastScrewOffset, ...wall }: ReadLayers, work: Work): BoardLayers {
   const jobs = layers.map((layer) => ({ ...wall, ...layer }));
-  const number = layers.length === 0 || layers.length > mostLayers ? [refusal(["layers"], `${String(layers.length)} layers`, `give 1 to ${String(mostLayers)} layers`)] : [];
+  const number = layers.length === 0 || layers.length > mostLayers ? [refusal(["layers"], common("counted", { count: layers.length, of: "layers" }), say("layersFromOneTo", { most: mostLayers }))] : [];
   refuseAll([...number, ...troublesOf(jobs)], work);
   const layouts = jobs.map((job, index) => work.part(boardLayout, job, ["layers", index]).answers);
   const show = shownLike((layers[0] as ReadLayout).board.width);

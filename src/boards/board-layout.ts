@@ -1,5 +1,6 @@
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { usualFirstBoard, usualStuds } from "../data/boards.js";
 import { nested } from "../schema/nested.js";
 import { boardCount } from "./board-count.js";
@@ -13,6 +14,7 @@ import { layoutInput, type ReadLayout } from "./layout-input.js";
 import { screwCounter } from "./layout-screws.js";
 import { piecesOf } from "./pieces.js";
 import { boardJoint, boardOffcut, type BoardJoint, type BoardOffcut, type LayoutStud, placedBoard, type PlacedBoard, wallBox, type WallBox, wallPoint, type WallPoint } from "./placed-board.js";
+import { say } from "./refusals.js";
 import { sawingOf } from "./sawing.js";
 import { screwLinesOf } from "./screw-lines.js";
 import { studsOf } from "./studs.js";
@@ -85,7 +87,7 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
   const courses = coursesOf(face, pattern);
   const places = placesOf(face, courses, pattern).map((place) => ({ place, pieces: piecesOf(place.box, openings, face.rakes) }));
   const { pieces, boards, offcuts } = sawingOf(places, given.reuseOffcuts);
-  if (pieces.length === 0) return work.refuse({ code: "refused", path: ["openings"], given: "", wanted: "the openings leave no wall to be boarded" });
+  if (pieces.length === 0) return work.refuse(refusal(["openings"], "", say("noWallLeft")));
   const joints = jointLinesOf(face, courses, openings, pattern);
   const tally = jointTallyOf(joints, openings, studs);
   const count = given.screws === undefined ? undefined : screwCounter(given, given.screws, show, work);

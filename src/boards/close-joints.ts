@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { exactLength, type Shown } from "./exact-length.js";
 import { max, min } from "./face.js";
 import type { BoardJoint } from "./placed-board.js";

@@ -1,8 +1,10 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { bestCutting } from "./best-cutting.js";
@@ -10,6 +12,7 @@ import { costOf, type CuttingJob, leastCost, roomFor, type StockPiece } from "./
 import { cuttingJobOf } from "./cutting-job.js";
 import { exactLength, shownLike } from "./exact-length.js";
 import { max } from "./face.js";
+import { say } from "./refusals.js";
 
 /** Pieces of stock that are cut alike. */
 export interface StockCut {
@@ -45,7 +48,7 @@ export interface CutStock {
   readonly proven: boolean;
 }
 
-const cutStockInput = /* @__PURE__ */ (() =>
+const cutStockInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     wanted: z.array(
       z.strictObject({
@@ -56,7 +59,7 @@ const cutStockInput = /* @__PURE__ */ (() =>
     /** The lengths that can be bought. */
     stock: z.array(quantityField("length", { says: "length that can be bought", above: 0 })),
     sawCut: quantityField("length", { says: "width that the saw takes at each cut", atLeast: 0 }),
-  }))();
+  }));
 
 /**
  * Cuts wanted lengths from stock lengths so that the least stock is bought: studs, tracks, screeds, caps, battens.
@@ -83,7 +86,7 @@ export const cutStock = /* @__PURE__ */ composed({
 /** Beyond these the search takes too long. */
 const most = { wanted: 100, stock: 20, pieces: 2000 };
 
-function cut(given: z.output<typeof cutStockInput>, work: Work): CutStock {
+function cut(given: z.output<ReturnType<typeof cutStockInput>>, work: Work): CutStock {
   refuseAll(troublesOf(given), work);
   const wanted = given.wanted.map(({ length, count }) => ({ length: exactLength(length), count: count.toNumber() }));
   const { job, lengthOf } = cuttingJobOf(wanted, given.stock.map(exactLength), exactLength(given.sawCut));
@@ -131,17 +134,17 @@ function alike(pieces: readonly StockPiece[]): readonly { readonly piece: StockP
   return [...found.values()];
 }
 
-function troublesOf({ wanted, stock }: z.output<typeof cutStockInput>): readonly Trouble[] {
+function troublesOf({ wanted, stock }: z.output<ReturnType<typeof cutStockInput>>): readonly Trouble[] {
   const troubles: Trouble[] = [];
-  if (wanted.length === 0 || wanted.length > most.wanted) troubles.push(refusal(["wanted"], `${String(wanted.length)} lengths`, `give 1 to ${String(most.wanted)} lengths`));
-  if (stock.length === 0 || stock.length > most.stock) troubles.push(refusal(["stock"], `${String(stock.length)} lengths`, `give 1 to ${String(most.stock)} lengths that can be bought`));
+  if (wanted.length === 0 || wanted.length > most.wanted) troubles.push(refusal(["wanted"], common("counted", { count: wanted.length, of: "lengths" }), say("lengthsFromOneTo", { most: most.wanted })));
+  if (stock.length === 0 || stock.length > most.stock) troubles.push(refusal(["stock"], common("counted", { count: stock.length, of: "lengths" }), say("stockFromOneTo", { most: most.stock })));
   const longest = stock.length === 0 ? undefined : stock.map(exactLength).reduce(max);
   let pieces = 0;
   wanted.forEach(({ length, count }, index) => {
     pieces += count.toNumber();
-    if (!count.to().isInteger()) troubles.push(refusal(["wanted", index, "count"], count.toString(), "give a whole number"));
-    if (longest !== undefined && exactLength(length).compare(longest) > 0) troubles.push(refusal(["wanted", index, "length"], length.toString(), "it is longer than every stock length; it must be joined from pieces"));
+    if (!count.to().isInteger()) troubles.push(refusal(["wanted", index, "count"], count.toString(), say("giveWhole")));
+    if (longest !== undefined && exactLength(length).compare(longest) > 0) troubles.push(refusal(["wanted", index, "length"], length.toString(), say("longerThanStock")));
   });
-  if (pieces > most.pieces) troubles.push(refusal(["wanted"], `${String(pieces)} pieces`, `at most ${String(most.pieces)} are cut at once`));
+  if (pieces > most.pieces) troubles.push(refusal(["wanted"], common("counted", { count: pieces, of: "pieces" }), say("mostCut", { most: most.pieces })));
   return troubles;
 }

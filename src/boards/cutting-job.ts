@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import type { CuttingJob } from "./cutting.js";
 import { inOrder } from "./face.js";
 
@@ -13,8 +13,8 @@ export interface ScaledJob {
 /** Brings lengths to whole parts of the longest length that divides all of them; equal lengths are put together. */
 export function cuttingJobOf(wanted: readonly { readonly length: Fraction; readonly count: number }[], stock: readonly Fraction[], sawCut: Fraction): ScaledJob {
   const all = [...wanted.map(({ length }) => length), ...stock, sawCut];
-  const part = all.reduce((one, other) => (other.n === 0n ? one : one.gcd(other)));
-  const parts = (length: Fraction): bigint => length.div(part).n;
+  const part = all.reduce(commonPart);
+  const parts = (length: Fraction): bigint => length.div(part).numerator;
   const lengths = [...inOrder(wanted.map(({ length }) => length))].reverse();
   return {
     job: {
@@ -25,4 +25,11 @@ export function cuttingJobOf(wanted: readonly { readonly length: Fraction; reado
     },
     lengthOf: (number) => part.mul(exact(number)),
   };
+}
+
+/** The longest length that divides two, the first of which is more than nought. */
+function commonPart(one: Fraction, other: Fraction): Fraction {
+  let [a, b] = [one.numerator * other.denominator, other.numerator * one.denominator];
+  while (b !== 0n) [a, b] = [b, a % b];
+  return exact(a, one.denominator * other.denominator);
 }

@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact, isExact, readDigits } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { unitSystem } from "../core/units.js";
 

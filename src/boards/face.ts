@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import { nought } from "./exact-length.js";
 
 /** A point on a wall, from its left end and its foot. */
@@ -36,7 +36,7 @@ export const min = (a: Fraction, b: Fraction): Fraction => (a.compare(b) <= 0 ? 
 export const max = (a: Fraction, b: Fraction): Fraction => (a.compare(b) >= 0 ? a : b);
 
 /** The number as text, the same for equal numbers. */
-export const keyOf = ({ s, n, d }: Fraction): string => `${String(s * n)}/${String(d)}`;
+export const keyOf = String as (number: Fraction) => string;
 
 /** The numbers in order, each once. */
 export function inOrder(numbers: readonly Fraction[]): readonly Fraction[] {

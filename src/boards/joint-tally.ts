@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { nought } from "./exact-length.js";
 import { type Box, cornersOf, keyOf } from "./face.js";
 import type { StraightLine } from "./joint-lines.js";

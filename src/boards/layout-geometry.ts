@@ -1,14 +1,17 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
+import type { Words } from "../core/wording.js";
 import type { ReadOpeningShape } from "../shapes/opening-shape.js";
 import type { Pattern } from "./courses.js";
 import { exactLength, nought } from "./exact-length.js";
 import { type Box, cornersOf, type Face, shared, spare } from "./face.js";
 import type { ReadLayout } from "./layout-input.js";
+import { say } from "./refusals.js";
 import { faceOf } from "./wall-face.js";
 
 /** A job in exact lengths, found fit to be laid out. */
@@ -29,19 +32,19 @@ const mostOpenings = 100;
 export function geometryOf(given: ReadLayout, work: Work): LayoutGeometry {
   refuseAll(layoutTroubles(given), work);
   const { face, openings, pattern } = exactly(given);
-  if (typeof face === "string") return work.refuse(refusal(["wall", "kind"], given.wall.kind, face));
+  if ("kind" in face) return work.refuse(refusal(["wall", "kind"], given.wall.kind, face));
   return { face, openings, pattern, spacing: exactLength(given.studs.spacing), firstStud: exactLength(given.studs.start) };
 }
 
 /** Everything that keeps a job from being laid out. */
 export function layoutTroubles(given: ReadLayout): readonly Trouble[] {
-  if (given.openings.length > mostOpenings) return [refusal(["openings"], `${String(given.openings.length)} openings`, tooMany(mostOpenings, "openings"))];
+  if (given.openings.length > mostOpenings) return [refusal(["openings"], common("counted", { count: given.openings.length, of: "openings" }), say("mostLaidOut", { most: mostOpenings, of: "openings" }))];
   const { face, openings, pattern } = exactly(given);
-  const onWall = typeof face === "string" ? [refusal(["wall", "kind"], given.wall.kind, face)] : [...openingTroubles(openings, face), ...sizeTroubles(given, pattern, face)];
+  const onWall = "kind" in face ? [refusal(["wall", "kind"], given.wall.kind, face)] : [...openingTroubles(openings, face), ...sizeTroubles(given, pattern, face)];
   return [...onWall, ...boardTroubles(given, pattern)];
 }
 
-function exactly({ wall, openings, board, orientation, stagger, start }: ReadLayout): { readonly face: Face | string; readonly openings: readonly Box[]; readonly pattern: Pattern } {
+function exactly({ wall, openings, board, orientation, stagger, start }: ReadLayout): { readonly face: Face | Words; readonly openings: readonly Box[]; readonly pattern: Pattern } {
   const [across, up] = start === undefined ? [nought, nought] : [exactLength(start.across), exactLength(start.up)];
   return {
     face: faceOf(wall),
@@ -50,16 +53,14 @@ function exactly({ wall, openings, board, orientation, stagger, start }: ReadLay
   };
 }
 
-const tooMany = (most: number, what: string): string => `at most ${String(most)} ${what} are laid out at once; check the sizes, or lay out a part of the wall`;
-
 function boardTroubles({ board, stagger, studs, start }: ReadLayout, { flat, length, width }: Pattern): Trouble[] {
   const [across, up] = flat ? [length, width] : [width, length];
-  const rows: readonly (readonly [Trouble["path"], Quantity<"length"> | undefined, Fraction, string])[] = [
-    [["board", "width"], board.width, length, `width is the short side of the board, and its length is ${board.length.toString()}; how it lies is told by orientation`],
-    [["stagger"], stagger, length, "the shift from one course to the next cannot be longer than the board"],
-    [["studs", "start"], studs.start, exactLength(studs.spacing), "the first stud cannot lie further from the end of the wall than the spacing"],
-    [["start", "across"], start?.across, across, "the first whole board cannot begin more than a board from the end of the wall"],
-    [["start", "up"], start?.up, up, "the first whole board cannot begin more than a board from the foot of the wall"],
+  const rows: readonly (readonly [Trouble["path"], Quantity<"length"> | undefined, Fraction, Words])[] = [
+    [["board", "width"], board.width, length, say("widthIsShortSide", { length: board.length })],
+    [["stagger"], stagger, length, say("shiftLongerThanBoard")],
+    [["studs", "start"], studs.start, exactLength(studs.spacing), say("firstStudTooFar")],
+    [["start", "across"], start?.across, across, say("firstBoardTooFarAcross")],
+    [["start", "up"], start?.up, up, say("firstBoardTooFarUp")],
   ];
   return rows.flatMap(([path, one, most, wanted]) => (one === undefined || exactLength(one).compare(most) <= 0 ? [] : [refusal(path, one.toString(), wanted)]));
 }
@@ -69,9 +70,9 @@ function sizeTroubles({ board, studs }: ReadLayout, { flat, length, width }: Pat
   const [along, aside] = flat ? [face.width.div(length), face.height.div(width)] : [face.height.div(length), face.width.div(width)];
   const boards = along.add(exact(1n)).mul(aside.add(exact(1n)));
   return [
-    ...(larger ? [refusal(["board"], `${board.width.toString()} by ${board.length.toString()}`, "the board is larger than the wall both ways; give the wall whole, or the board as it is cut")] : []),
-    ...(boards.compare(mostBoards) > 0 ? [refusal(["board"], `about ${String(boards.round().n)} boards`, tooMany(mostBoards, "boards"))] : []),
-    ...(face.width.div(exactLength(studs.spacing)).compare(mostStuds) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), tooMany(mostStuds, "studs"))] : []),
+    ...(larger ? [refusal(["board"], say("widthByLength", { width: board.width, length: board.length }), say("boardLargerThanWall"))] : []),
+    ...(boards.compare(exact(BigInt(mostBoards))) > 0 ? [refusal(["board"], say("aboutBoards", { count: Number(boards.round().numerator) }), say("mostLaidOut", { most: mostBoards, of: "boards" }))] : []),
+    ...(face.width.div(exactLength(studs.spacing)).compare(exact(BigInt(mostStuds))) > 0 ? [refusal(["studs", "spacing"], studs.spacing.toString(), say("mostLaidOut", { most: mostStuds, of: "studs" }))] : []),
   ];
 }
 
@@ -79,8 +80,8 @@ function openingTroubles(openings: readonly Box[], face: Face): Trouble[] {
   return openings.flatMap((opening, index) => {
     const earlier = openings.slice(0, index).findIndex((one) => shared(one, opening) !== undefined);
     return [
-      ...(insideFace(opening, face) ? [] : [refusal(["openings", index], "", "the opening reaches beyond the wall")]),
-      ...(earlier < 0 ? [] : [refusal(["openings", index], "", `the opening overlaps openings[${String(earlier)}]`)]),
+      ...(insideFace(opening, face) ? [] : [refusal(["openings", index], "", say("openingBeyondWall"))]),
+      ...(earlier < 0 ? [] : [refusal(["openings", index], "", say("openingOverlaps", { other: earlier }))]),
     ];
   });
 }

@@ -1,15 +1,16 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
-import { openingShape } from "../shapes/opening-shape.js";
-import { wallShape } from "../shapes/wall-shape.js";
+import { openingShapeInput } from "../shapes/opening-shape.js";
+import { wallShapeInput } from "../shapes/wall-shape.js";
 
 /** What all layers on a wall have in common. */
-const wallFields = /* @__PURE__ */ (() => ({
-  wall: wallShape,
+const wallFields = /* @__PURE__ */ atFirstUse(() => ({
+  wall: wallShapeInput(),
   /** Each with its place: the box round it from the left end and the foot of the wall. */
   openings: z.array(
     z.strictObject({
-      shape: openingShape,
+      shape: openingShapeInput(),
       left: quantityField("length", { says: "from the left end of the wall to the opening", atLeast: 0 }),
       bottom: quantityField("length", { says: "from the foot of the wall to the opening", atLeast: 0 }),
     }),
@@ -22,10 +23,10 @@ const wallFields = /* @__PURE__ */ (() => ({
   edgesBacked: z.boolean(),
   /** Whether what is left of one board is used for another place. */
   reuseOffcuts: z.boolean(),
-}))();
+}));
 
 /** What each layer has of its own. */
-const layerFields = /* @__PURE__ */ (() => ({
+const layerFields = /* @__PURE__ */ atFirstUse(() => ({
   board: z.strictObject({
     width: quantityField("length", { says: "short side of the board", above: 0 }),
     length: quantityField("length", { says: "long side of the board", above: 0 }),
@@ -47,23 +48,23 @@ const layerFields = /* @__PURE__ */ (() => ({
       edgeDistance: z.optional(quantityField("length", { says: "distance of screws from the edges and ends of a board", above: 0 })),
     }),
   ),
-}))();
+}));
 
 /** What the layout of boards is given. */
-export const layoutInput = /* @__PURE__ */ (() => z.strictObject({ ...wallFields, ...layerFields }))();
+export const layoutInput = /* @__PURE__ */ atFirstUse(() => z.strictObject({ ...wallFields(), ...layerFields() }));
 
 /** What the layout of boards is given, as it has been read. */
-export type ReadLayout = z.output<typeof layoutInput>;
+export type ReadLayout = z.output<ReturnType<typeof layoutInput>>;
 
 /** What the layout of boards in layers is given. */
-export const layersInput = /* @__PURE__ */ (() =>
+export const layersInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    ...wallFields,
+    ...wallFields(),
     /** From the studs outward. */
-    layers: z.array(z.strictObject(layerFields)),
+    layers: z.array(z.strictObject(layerFields())),
     leastOffset: quantityField("length", { says: "least distance of a joint from one that runs the same way in the layer behind; commonly a stud spacing", above: 0 }),
     leastScrewOffset: z.optional(quantityField("length", { says: "least distance of a screw from one of the layer behind, centre to centre; where it is left out, only screws right over one are counted", above: 0 })),
-  }))();
+  }));
 
 /** What the layout of boards in layers is given, as it has been read. */
-export type ReadLayers = z.output<typeof layersInput>;
+export type ReadLayers = z.output<ReturnType<typeof layersInput>>;

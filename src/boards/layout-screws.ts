@@ -1,6 +1,6 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
 import type { Work } from "../core/composed.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Quantity } from "../core/quantity.js";
 import { boardScrews } from "../fasteners/board-screws.js";
 import { exactLength, type Shown } from "./exact-length.js";

@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { areaWithin, type Box, boxRound, cornersWithin, type Point, type Rake, shared } from "./face.js";
 import { nought } from "./exact-length.js";
 import { covered, leftOf, tilingOf } from "./tiles.js";

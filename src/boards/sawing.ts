@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Place } from "./courses.js";
 import { nought } from "./exact-length.js";
 import { type Box, heightOf, max, type Point, widthOf } from "./face.js";

@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { cutToRakes, joined, type StraightLine } from "./joint-lines.js";
 import { type Box, inOrder, max, min, type Rake } from "./face.js";
 import type { Piece } from "./pieces.js";

@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import { exactLength } from "./exact-length.js";
 import { max, min } from "./face.js";
 import type { PlacedBoard } from "./placed-board.js";

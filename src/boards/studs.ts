@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { nought } from "./exact-length.js";
 import { type Box, type Face, keyOf } from "./face.js";
 

@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { type Box, inOrder, shared } from "./face.js";
 
 /** A box cut along the edges of other boxes: tiles in columns, from the left, and rows, from the bottom. */

@@ -1,17 +1,19 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
+import type { Words } from "../core/wording.js";
 import type { ReadWallShape } from "../shapes/wall-shape.js";
 import { exactLength, nought } from "./exact-length.js";
 import { areaWithin, boxRound, type Face, type Point, type Rake } from "./face.js";
+import { say } from "./refusals.js";
 
-/** The face of a wall for boards, its foot and left end at nought; in words, where it has a shape that is not laid out. */
-export function faceOf(wall: ReadWallShape): Face | string {
+/** The face of a wall for boards, its foot and left end at nought; why not, where it has a shape that is not laid out. */
+export function faceOf(wall: ReadWallShape): Face | Words {
   const corners = cornersOf(wall);
-  if (corners === undefined) return "a curved top is not laid out; lay out the wall below it, or the box round it with the curve cut from its boards";
+  if (corners === undefined) return say("curvedTop");
   const turns = corners.map((corner, index) => turn(corner, after(corners, index, 1), after(corners, index, 2)));
   const onward = areaWithin(corners).compare(nought);
-  if (onward === 0) return "it has no area";
-  if (turns.some((one) => one.compare(nought) * onward < 0)) return "an outline with an inner corner is not laid out; lay out its parts, or the box round it with an opening at each corner left out";
+  if (onward === 0) return say("noArea");
+  if (turns.some((one) => one.compare(nought) * onward < 0)) return say("innerCorner");
   const box = boxRound(corners);
   const moved = corners.map(({ across, up }) => ({ across: across.sub(box.left), up: up.sub(box.bottom) }));
   const anticlockwise = onward > 0 ? moved : moved.reverse();

@@ -1,5 +1,5 @@
 import { Decimal as DecimalDefault } from "decimal.js";
-import { Fraction } from "fraction.js";
+import { Fraction } from "./fraction.js";
 import type { NoValueReason } from "./wording.js";
 
 /**
@@ -61,15 +61,15 @@ export function exact(numerator: bigint, denominator = 1n): Fraction {
 /** The amount as a decimal of 40 digits. */
 export function toDecimal(amount: Amount): Decimal {
   if (!isExact(amount)) return amount;
-  const numerator = new Decimal(amount.s * amount.n);
-  return amount.d === 1n ? numerator : numerator.div(amount.d);
+  const { numerator, denominator } = amount;
+  return denominator === 1n ? new Decimal(numerator) : new Decimal(numerator).div(denominator);
 }
 
 /** Fractions beyond this many bits (sums over long records) go on as decimals, marked approximate. */
 const sizeLimit = 1n << 4096n;
 
 function bounded(fraction: Fraction): Amount {
-  return fraction.n > sizeLimit || fraction.d > sizeLimit ? toDecimal(fraction) : fraction;
+  return fraction.exceeds(sizeLimit) ? toDecimal(fraction) : fraction;
 }
 
 function finite(decimal: Decimal): Decimal {
@@ -90,11 +90,10 @@ const nearness = new Decimal("1e-24");
 
 function rounding(way: "ceil" | "floor" | "round"): (amount: Amount) => Fraction {
   return (amount) => {
-    // Halves go away from nought, which a fraction by itself does only above it.
-    if (isExact(amount)) return way === "round" ? amount.abs().round().mul(amount.s) : amount[way]();
+    if (isExact(amount)) return amount[way]();
     const nearest = amount.round();
     const whole = amount.minus(nearest).abs().lte(nearness) ? nearest : amount[way]();
-    return new Fraction(whole.toFixed(0));
+    return exact(BigInt(whole.toFixed(0)));
   };
 }
 
@@ -123,10 +122,10 @@ export const exactArithmetic: Arithmetic<Amount> = {
   },
   negate: (a) => a.neg(),
   power(base, exponent) {
-    const whole = isExact(exponent) && exponent.d === 1n;
+    const whole = isExact(exponent) && exponent.isWhole();
     refuseWhere(sign(exponent) < 0 && isZero(base), "division");
     refuseWhere(!whole && sign(base) < 0, "root");
-    return whole && isExact(base) ? bounded(base.pow(exponent)) : finite(toDecimal(base).pow(toDecimal(exponent)));
+    return whole && isExact(base) ? bounded(base.pow(exponent.numerator)) : finite(toDecimal(base).pow(toDecimal(exponent)));
   },
   compare,
   min: (a, b) => (compare(a, b) <= 0 ? a : b),
@@ -151,21 +150,28 @@ export const exactArithmetic: Arithmetic<Amount> = {
 
 /** -1, 0 or 1. */
 export function sign(amount: Amount): number {
-  return isZero(amount) ? 0 : Number(amount.s);
+  return isExact(amount) ? amount.sign() : amount.isZero() ? 0 : amount.s;
 }
 
 /** Whether the amount is nought. */
 export function isZero(amount: Amount): boolean {
-  return isExact(amount) ? amount.n === 0n : amount.isZero();
+  return sign(amount) === 0;
 }
 
 /** Reads digits with an optional point and exponent, or a fraction: `1.5e3`, `1 5/8`; the text must have been checked. */
 export function readDigits(text: string): Fraction {
-  const [digits = "", exponent = "0"] = text.split(/e/i);
-  return new Fraction(digits).mul(exact(10n).pow(exponent));
+  const [digits = "", power = "0"] = ("+-".includes(text.charAt(0)) ? text.slice(1) : text).split(/e/i);
+  const [upper = "", lower] = digits.split("/");
+  const [first = "", second] = upper.split(lower === undefined ? "." : " ");
+  const size = lower === undefined ? decimalOf(first, second ?? "", Number(power)) : exact(second === undefined ? BigInt(first) : BigInt(first) * BigInt(lower) + BigInt(second), BigInt(lower));
+  return text.startsWith("-") ? size.neg() : size;
+}
+
+function decimalOf(whole: string, decimals: string, power: number): Fraction {
+  return exact(BigInt(whole + decimals)).mul(exact(10n).pow(BigInt(power - decimals.length)));
 }
 
 /** The exact value as text that reads back equal: `"3/8"`, `"12"`; a decimal of 30 digits where it is approximate. */
 export function amountText(amount: Amount): string {
-  return isExact(amount) ? amount.toFraction() : amount.toSignificantDigits(30).toString();
+  return isExact(amount) ? amount.toString() : amount.toSignificantDigits(30).toString();
 }

@@ -1,7 +1,8 @@
 import type { Basis } from "./basis.js";
-import { assumptionsOf, callable, type Callable, givenLines } from "./calculation.js";
+import { callable, type Callable } from "./callable.js";
 import type { Entries, Inputs, ReadInputs } from "./definition.js";
 import { deepFrozen } from "./frozen.js";
+import { assumptionsOf, givenLines } from "./lines.js";
 import { InputError, type Path, type Problem, problem, problemAt, type Trouble } from "./problems.js";
 import { fieldsOf, readEntries } from "./read-entries.js";
 import type { Line, Solution } from "./solution.js";

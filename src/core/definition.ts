@@ -158,5 +158,12 @@ type CheckedStep<D extends Definition, S extends StepDefinition> = [Unknown<D, F
   ? unknown
   : { readonly "this name is no input, constant or step": Unknown<D, FormulaTexts<S>> };
 
-/** Fails to compile where a formula names something that is no input, constant or step. */
-export type Checked<D extends Definition> = { readonly steps: { readonly [K in keyof D["steps"]]: CheckedStep<D, D["steps"][K]> } };
+type CheckedSteps<D extends Definition> = { readonly [K in keyof D["steps"]]: CheckedStep<D, D["steps"][K]> };
+
+/**
+ * Fails to compile where a formula names something that is no input, constant or step. All formulas are looked at together
+ * first: step by step, each new name of a step costs the compiler some 1,600 types, since it looks what such a step may hold.
+ */
+export type Checked<D extends Definition> = {
+  readonly steps: [Unknown<D, FormulaTexts<D["steps"][keyof D["steps"]]>>] extends [never] ? unknown : CheckedSteps<D>;
+};

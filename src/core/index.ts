@@ -5,7 +5,8 @@
  * @packageDocumentation
  */
 export { type Basis, basisText } from "./basis.js";
-export { type AnyCallable, type Calculation, calculation, type Callable } from "./calculation.js";
+export { type Calculation, calculation } from "./calculation.js";
+export type { AnyCallable, Callable } from "./callable.js";
 export { type Composed, composed, type ComposedFrom, type Work } from "./composed.js";
 export type {
   Answers, Checked, Choice, ChoiceDefinition, ConstantDefinition, Definition, Entries, EntryDefinition, Given, GivenDefinition, Inputs, LimitText,

@@ -1,6 +1,6 @@
 import type { DimensionName } from "./dimensions.js";
 import { deepFrozen } from "./frozen.js";
-import { english, type ProblemCode, type Wanted, type Wording } from "./wording.js";
+import { english, type ProblemCode, type Wanted, type Wording, type Words } from "./wording.js";
 
 export type { ProblemCode };
 
@@ -15,6 +15,8 @@ export interface Problem {
   readonly says: string;
   /** What was given, as text; empty where nothing was. */
   readonly given: string;
+  /** What was given as data, where it is told in words: `3 layers`. */
+  readonly gives?: Words;
   /** The dimension of what was given, where it is the wrong one. */
   readonly found?: DimensionName;
   /** What is wanted, as data. */
@@ -31,15 +33,16 @@ export interface Trouble {
   readonly path: Path;
   readonly says?: string | undefined;
   readonly given: string;
-  /** What is wanted: as data, or in words that only the calculation at hand knows. */
+  readonly gives?: Words;
+  /** What is wanted: as data, or in words that are told in no other language. */
   readonly wanted: string | Wanted;
   readonly found?: DimensionName;
 }
 
 /** Puts a problem into words: `depth (depth of joint to be filled): "3/8" has no unit; write one of in, ft, mm, m`. */
-export function problem({ code, path, says = "", given, wanted, found }: Trouble): Problem {
+export function problem({ code, path, says = "", given, gives, wanted, found }: Trouble): Problem {
   const wants: Wanted = typeof wanted === "string" ? { kind: "words", words: wanted } : wanted;
-  const told = { code, path: Object.freeze([...path]), says, given, wants: deepFrozen(wants), ...(found === undefined ? {} : { found }) };
+  const told = { code, path: Object.freeze([...path]), says, given, wants: deepFrozen(wants), ...(found === undefined ? {} : { found }), ...(gives === undefined ? {} : { gives: deepFrozen(gives) }) };
   return Object.freeze({ ...told, wanted: wantedText(wants, english), message: problemText(told, english) });
 }
 
@@ -60,10 +63,11 @@ function wantedText(wants: Wanted, { wanted }: Wording): string {
  * ```
  */
 export function problemText(of: Omit<Problem, "wanted" | "message">, wording: Wording): string {
-  const { code, path, says, given, wants, found } = of;
+  const { code, path, says, given, gives, wants, found } = of;
   const name = pathText(path);
-  const label = name === "" ? says || wording.input : says === "" ? name : `${name} (${says})`;
-  return `${label}: ${wording.problems[code](given, wantedText(wants, wording), found === undefined ? "" : wording.dimension(found))}`;
+  const called = wording.input(says);
+  const label = name === "" ? called : says === "" ? name : `${name} (${called})`;
+  return `${label}: ${wording.problems[code](gives === undefined ? given : wantedText(gives, wording), wantedText(wants, wording), found === undefined ? "" : wording.dimension(found))}`;
 }
 
 /**

@@ -6,40 +6,68 @@ export interface Values<N> {
   readonly get: (name: string) => N | undefined;
 }
 
+/** A formula made ready: it works itself out from where its values are. */
+type Run<N, From> = (from: From) => N;
+
 const operations = { "+": "add", "-": "subtract", "*": "multiply", "/": "divide" } as const;
 
 /**
- * Works out a formula.
+ * Makes a formula ready to be worked out often.
  *
  * @param formula - the tree of the formula
- * @param values - the values of the names that stand in it
+ * @param valueOf - how the value of a name is found
  * @param arithmetic - the numbers to work it out in
+ * @returns a function that throws NoValue where the formula has no finite value
+ */
+export function readyFormula<N, From>(formula: Formula, valueOf: (name: string) => Run<N, From>, arithmetic: Arithmetic<N>): Run<N, From> {
+  const ready = (part: Formula): Run<N, From> => readyFormula(part, valueOf, arithmetic);
+  switch (formula.kind) {
+    case "name":
+      return valueOf(formula.name);
+    case "number":
+    case "pi": {
+      const number = arithmetic.literal(formula.kind === "pi" ? "pi" : formula.digits);
+      return () => number;
+    }
+    case "negate": {
+      const of = ready(formula.of);
+      return (from) => arithmetic.negate(of(from));
+    }
+    case "power": {
+      const base = ready(formula.base);
+      const exponent = formula.exponent.split(" / ").map(arithmetic.literal).reduce(arithmetic.divide);
+      return (from) => arithmetic.power(base(from), exponent);
+    }
+    case "call": {
+      const [first, ...others] = formula.of.map(ready) as [Run<N, From>, ...Run<N, From>[]];
+      // What takes one argument leaves a second alone.
+      const operation: (a: N, b: N) => N = arithmetic[formula.function];
+      if (others.length > 0) return (from) => others.reduce((so, other) => operation(so, other(from)), first(from));
+      return (from) => {
+        const of = first(from);
+        return operation(of, of);
+      };
+    }
+    default: {
+      const [left, right] = [ready(formula.left), ready(formula.right)];
+      const operation = arithmetic[operations[formula.operator]];
+      return (from) => operation(left(from), right(from));
+    }
+  }
+}
+
+/**
+ * Works out a formula once.
+ *
  * @throws NoValue where it has no finite value; Error where a name has no value
  */
 export function evaluate<N>(formula: Formula, values: Values<N>, arithmetic: Arithmetic<N>): N {
-  switch (formula.kind) {
-    case "name": {
-      const value = values.get(formula.name);
-      if (value === undefined) throw new Error(`"${formula.name}" has no value`);
-      return value;
-    }
-    case "number":
-      return arithmetic.literal(formula.digits);
-    case "pi":
-      return arithmetic.literal("pi");
-    case "negate":
-      return arithmetic.negate(evaluate(formula.of, values, arithmetic));
-    case "power":
-      return arithmetic.power(evaluate(formula.base, values, arithmetic), formula.exponent.split(" / ").map(arithmetic.literal).reduce(arithmetic.divide));
-    case "call": {
-      const [first, ...others] = formula.of.map((part) => evaluate(part, values, arithmetic)) as [N, ...N[]];
-      // What takes one argument leaves a second alone.
-      const operation: (a: N, b: N) => N = arithmetic[formula.function];
-      return others.length === 0 ? operation(first, first) : others.reduce((a, b) => operation(a, b), first);
-    }
-    default:
-      return arithmetic[operations[formula.operator]](evaluate(formula.left, values, arithmetic), evaluate(formula.right, values, arithmetic));
-  }
+  return readyFormula<N, undefined>(formula, (name) => () => values.get(name) ?? valueless(name), arithmetic)(undefined);
+}
+
+/** Says that a name has no value; a definition that was checked has none. */
+export function valueless(name: string): never {
+  throw new Error(`"${name}" has no value`);
 }
 
 /** Of a formula that is a min or a max of names and numbers, the one that won: its amount is the result itself. */

@@ -1,4 +1,4 @@
-import { type Amount, exactArithmetic as arithmetic } from "./amount.js";
+import { type Amount, exactArithmetic as arithmetic, isExact, sign } from "./amount.js";
 import { type Basis, basisText } from "./basis.js";
 import type { ChoiceDefinition, Entries, EntryDefinition, GivenDefinition } from "./definition.js";
 import type { DimensionName } from "./dimensions.js";
@@ -6,12 +6,7 @@ import { mostProblems, nearest, type Path, type Problem, problem, type ProblemCo
 import { amountOf, type Quantity } from "./quantity.js";
 import { howToWrite, readQuantity } from "./read-quantity.js";
 import type { Wanted } from "./wording.js";
-import { findUnit, type System, type UnitCode, unitSymbol, unitSystem } from "./units.js";
-
-/** `unitsPerArea` as `units per area`. */
-export function spaced(name: string): string {
-  return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}
+import { findUnit, type UnitCode, unitSymbol, unitSystem } from "./units.js";
 
 /** A limit made ready: what a problem says of it, and whether an amount in base units keeps it. */
 export interface Limit {
@@ -44,17 +39,20 @@ export function limitsOf(row: Limited, where: string): readonly Limit[] {
     const text = row[key];
     if (text === undefined) return [];
     const [code, holds] = limitKinds[key];
-    const amount = text === 0 ? arithmetic.literal("0") : amountOf(writtenQuantity(row.is, text, where));
-    return [{ code, wanted: { kind: "limit", limit: key, value: String(text) }, holds: (given) => holds(arithmetic.compare(given, amount)) }];
+    const wanted: Wanted = { kind: "limit", limit: key, value: String(text) };
+    if (text === 0) return [{ code, wanted, holds: (given) => holds(sign(given)) }];
+    const amount = amountOf(writtenQuantity(row.is, text, where));
+    return [{ code, wanted, holds: (given) => holds(arithmetic.compare(given, amount)) }];
   });
   return row.whole === true ? [...limits, whole] : limits;
 }
 
-const whole: Limit = { code: "notWhole", wanted: { kind: "whole" }, holds: (amount) => arithmetic.compare(amount, arithmetic.floor(amount)) === 0 };
+const whole: Limit = { code: "notWhole", wanted: { kind: "whole" }, holds: (amount) => (isExact(amount) ? amount.isWhole() : arithmetic.compare(amount, arithmetic.floor(amount)) === 0) };
 
 /** The first limit that an amount breaks. */
 export function brokenLimit(limits: readonly Limit[], amount: Amount): Limit | undefined {
-  return limits.find(({ holds }) => !holds(amount));
+  for (const limit of limits) if (!limit.holds(amount)) return limit;
+  return undefined;
 }
 
 /** The units a value is shown in, as codes of the table: one, or that of the United States and that of the SI. */
@@ -76,7 +74,7 @@ export interface Told<Shown = readonly UnitCode[]> {
   readonly says: string;
   readonly symbol: string;
   readonly shown: Shown;
-  readonly basis?: Basis;
+  readonly basis?: Basis | undefined;
 }
 
 /** What can be read of an input. */
@@ -120,7 +118,10 @@ export function fieldsWith<Row extends EntryDefinition>(ofKind: (row: Row, name:
   const all = Object.entries(entries).map(([name, row]): Field => {
     if (row.either !== undefined) pairs.set(row.either, [...(pairs.get(row.either) ?? []), name]);
     const assumption = row.default === undefined ? "" : `${name} (${row.says}) taken as ${String(row.default)}: ${basisText(row.basis)}`;
-    return { symbol: name, ...row, name, ...ofKind(row, name), optional: row.optional === true || row.either !== undefined, assumption };
+    const { shown, fallback, wanted, read } = ofKind(row, name);
+    const optional = row.optional === true || row.either !== undefined;
+    // All alike in shape, which the engine reads fastest.
+    return { name, says: row.says, symbol: "symbol" in row ? row.symbol : name, shown, basis: row.basis, optional, assumption, fallback, wanted, read };
   });
   return { all, names: Object.keys(entries), pairs: [...pairs].map(([word, names]) => ({ word, names })) };
 }
@@ -180,17 +181,26 @@ export function readEntries({ all, names, pairs }: Fields, input: unknown, probl
     const near = nearest(key, names);
     add([key.slice(0, 80)], { code: "unknown", given: "", wanted: near === undefined ? { kind: "key", of: names } : { kind: "near", key: near } });
   }
-  const read = all.map(({ name, says, fallback, optional, wanted, read }): ReadField => {
-    const value = given(name);
+  const read: ReadField[] = [];
+  let [si, us] = [false, false];
+  for (const field of all) {
+    const value = given(field.name);
     if (value === undefined) {
+      const { name, says, fallback, optional, wanted } = field;
       if (fallback === undefined && !optional) add([name], { code: "missing", given: "", wanted }, says);
-      return { value: fallback, assumed: fallback !== undefined };
+      read.push({ value: fallback, assumed: fallback !== undefined });
+      continue;
     }
-    const found = read(value);
-    if (typeof found !== "object" || !("code" in found)) return { value: found, assumed: false };
-    add([name], found, says);
-    return { value: undefined, assumed: false };
-  });
+    const found = field.read(value);
+    const fault = typeof found === "object" && "code" in found;
+    if (fault) add([field.name], found, field.says);
+    else if (typeof found === "object") {
+      const system = unitSystem(found.unit);
+      if (system === "si") si = true;
+      if (system === "us") us = true;
+    }
+    read.push({ value: fault ? undefined : found, assumed: false });
+  }
   const chosen = pairs.flatMap(({ word, names }) => {
     const here = names.filter((name) => given(name) !== undefined);
     if (here.length !== 1) {
@@ -198,6 +208,5 @@ export function readEntries({ all, names, pairs }: Fields, input: unknown, probl
     }
     return here;
   });
-  const isIn = (system: System): boolean => read.some(({ value, assumed }) => !assumed && typeof value === "object" && unitSystem(value.unit) === system);
-  return { read, chosen, metric: !isIn("us") && isIn("si") };
+  return { read, chosen, metric: si && !us };
 }

@@ -1,6 +1,7 @@
-import type { Fraction } from "fraction.js";
-import { type Decimal, Decimal as OurDecimal, readDigits } from "./amount.js";
+import { type Decimal, Decimal as OurDecimal, exact, readDigits } from "./amount.js";
 import type { DimensionName } from "./dimensions.js";
+import type { Fraction } from "./fraction.js";
+import { plainNumber } from "./plain-number.js";
 import { InputError, type Path, problem, shown, type Trouble } from "./problems.js";
 import { isQuantity, makeQuantity, type Quantity } from "./quantity.js";
 import { toBase } from "./unit-scale.js";
@@ -96,6 +97,11 @@ const feetInches = /^([+-]?\d+(?:\.\d+)?) ?(?:ft|foot|feet|'|′)[ -]?([^'′]*\
 
 function readText<D extends DimensionName>(dimension: D, given: string, mostLetters: number): Quantity<D> | Fault {
   if (given.length > mostLetters) return { code: "tooLong" };
+  const plain = plainNumber(given);
+  if (plain !== undefined) {
+    const code = unitNamed(dimension, given.slice(plain.end));
+    if (code !== undefined) return makeQuantity(dimension, toBase(plain.number, code), code);
+  }
   const text = given.trim().replaceAll("−", "-").replace(/\s+/g, " ");
   if (text === "") return { code: "empty" };
   if (startsWithComma.test(text)) return { code: "comma" };
@@ -121,7 +127,7 @@ function unitNamed(dimension: DimensionName, unit: string): UnitCode | undefined
 
 /** Feet and inches in inches; a minus before the feet is meant for both. */
 function inInches(feet: string, inches: Fraction): Fraction {
-  const whole = readDigits(feet).mul(12);
+  const whole = readDigits(feet).mul(exact(12n));
   return feet.startsWith("-") ? whole.sub(inches) : whole.add(inches);
 }
 

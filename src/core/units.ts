@@ -139,7 +139,9 @@ const longest = 60;
 export function findUnit<D extends DimensionName>(dimension: D, text: string): UnitOf<D> | undefined {
   if (text.length > longest) return undefined;
   const known = spellingsOf(dimension);
-  const plain = known.has(text) ? text : plainSpelling(text);
+  const code = known.get(text);
+  if (code !== undefined) return code as UnitOf<D>;
+  const plain = plainSpelling(text);
   return (known.get(plain) ?? known.get(plain.toLowerCase())) as UnitOf<D> | undefined;
 }
 

@@ -20,6 +20,18 @@ export type ProblemCode =
 /** Why an operation has no finite value. */
 export type NoValueReason = "division" | "root" | "logarithm" | "arcsine" | "size";
 
+/** A value that stands in words; a quantity is itself, so that a wording may show it in another unit. */
+export type WordValue = string | number | readonly string[] | { readonly dimension: DimensionName; readonly toString: () => string } | readonly Words[];
+
+/** Words as data: their name, `"film.dryFilmNeedsSolids"`, the values in them, and the same in English. */
+export interface Words {
+  readonly kind: "words";
+  readonly words: string;
+  /** The topic and the name in it; words of one's own need none. */
+  readonly name?: string;
+  readonly values?: Readonly<Record<string, WordValue>>;
+}
+
 interface WantedBy {
   /** A number, for a count. */
   readonly number: object;
@@ -43,8 +55,8 @@ interface WantedBy {
   readonly exactlyOne: { readonly of: readonly string[] };
   /** Other inputs, for which the step has a value. */
   readonly value: { readonly reason: NoValueReason };
-  /** What only the calculation at hand knows, in English. */
-  readonly words: { readonly words: string };
+  /** What only the function at hand knows. */
+  readonly words: Words;
 }
 
 /** What is wanted instead, as data, for an app that words it itself. */
@@ -52,8 +64,8 @@ export type Wanted = { readonly [K in keyof WantedBy]: { readonly kind: K } & Wa
 
 /** How problems read in a language. It is complete by its type: a code without words does not compile. */
 export interface Wording {
-  /** What an input is called that has no name. */
-  readonly input: string;
+  /** What an input is called, from its English words; they are empty where it has none. */
+  readonly input: (says: string) => string;
   /** Each problem, after the name of the input: from what was given, what is wanted in words, and what was found. */
   readonly problems: Readonly<Record<ProblemCode, (given: string, wanted: string, found: string) => string>>;
   readonly wanted: { readonly [K in keyof WantedBy]: (wanted: WantedBy[K]) => string };
@@ -74,7 +86,7 @@ const but = (given: string, wanted: string): string => `is ${given}, but must be
 
 /** How problems read in English. */
 export const english: Wording = {
-  input: "input",
+  input: (says) => says || "input",
   dimension: (name) => name,
   problems: {
     missing: (_, wanted) => (wanted === "" ? "is missing" : `is missing; ${wanted}`),

@@ -61,7 +61,7 @@ export function decimalText(amount: Amount, { digits = 6, places }: Pick<Writing
 
 /** Whether a rounded decimal is the exact fraction itself. */
 function isWhole(amount: Amount, rounded: Decimal): boolean {
-  return isExact(amount) && new Decimal(amount.d.toString()).times(rounded).eq((amount.s * amount.n).toString());
+  return isExact(amount) && new Decimal(amount.denominator.toString()).times(rounded).eq(amount.numerator.toString());
 }
 
 function tapeText(length: Quantity, withFeet: boolean, parts: bigint): Written {

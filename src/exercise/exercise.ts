@@ -1,14 +1,17 @@
-import type { AnyCallable } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import type { Definition } from "../core/definition.js";
 import { InputError, nearest, type Problem, problem } from "../core/problems.js";
 import { isNought } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import type { Solution, Step } from "../core/solution.js";
 import type { System } from "../core/units.js";
+import type { Words } from "../core/wording.js";
 import { drawFrom } from "./draw.js";
 import { type Drawing, drawInputs, type Level } from "./draw-input.js";
 import type { Exercise } from "./drawn-exercise.js";
 import { mistakesIn } from "./mistakes.js";
 import { problemWords } from "./problem-words.js";
+import { say } from "./refusals.js";
 import { digitsOf } from "./same-answer.js";
 import { unknownNames, type Vary, wishedValues } from "./vary.js";
 
@@ -97,11 +100,11 @@ function definitionOf(calculation: AnyCallable): Definition {
 }
 
 function optionProblems({ seed, level, digits }: { readonly seed: number; readonly level: number; readonly digits: number }): readonly Problem[] {
-  const wrong = (path: string, given: unknown, wanted: string): Problem => problem({ code: "refused", path: [path], given: String(given), wanted });
+  const wrong = (path: string, given: unknown, wanted: Words): Problem => problem({ code: "refused", path: [path], given: String(given), wanted });
   return [
-    ...(Number.isSafeInteger(seed) ? [] : [wrong("seed", seed, "give a whole number")]),
-    ...([1, 2, 3].includes(level) ? [] : [wrong("level", level, "give 1, 2 or 3")]),
-    ...(Number.isInteger(digits) && digits >= 2 && digits <= 15 ? [] : [wrong("digits", digits, "give a whole number from 2 to 15")]),
+    ...(Number.isSafeInteger(seed) ? [] : [wrong("seed", seed, say("giveWhole"))]),
+    ...([1, 2, 3].includes(level) ? [] : [wrong("level", level, say("giveLevel"))]),
+    ...(Number.isInteger(digits) && digits >= 2 && digits <= 15 ? [] : [wrong("digits", digits, say("giveWholeFromTo", { least: 2, most: 15 }))]),
   ];
 }
 
@@ -109,7 +112,7 @@ function askProblems(asked: string, { steps }: Definition): readonly Problem[] {
   if (Object.hasOwn(steps, asked)) return [];
   const names = Object.keys(steps);
   const near = nearest(asked, names);
-  return [problem({ code: "unknown", path: ["ask"], given: "", wanted: near === undefined ? `there are ${names.join(", ")}` : `did you mean ${near}?` })];
+  return [problem({ code: "unknown", path: ["ask"], given: "", wanted: near === undefined ? { kind: "key", of: names } : { kind: "near", key: near } })];
 }
 
 /** Inputs with the solution they have. */
@@ -132,6 +135,6 @@ function drawnSolution(calculation: AnyCallable, definition: Definition, asked: 
     }
     if (nought !== undefined) return nought;
   }
-  const tried = problem({ code: "noAnswer", path: [], given: `in ${String(draws * widenings.length)} draws`, wanted: "the limits leave nothing to draw; the last draw had this" });
+  const tried = problem(refusal([], say("inDraws", { count: draws * widenings.length }), say("nothingDrawn"), "noAnswer"));
   throw new InputError("exercise", [tried, ...last]);
 }

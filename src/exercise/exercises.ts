@@ -1,8 +1,9 @@
-import type { AnyCallable } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import { InputError, problem } from "../core/problems.js";
 import { drawFrom } from "./draw.js";
 import type { Exercise } from "./drawn-exercise.js";
 import { exercise, type ExerciseOptions, hasFormulas } from "./exercise.js";
+import { say } from "./refusals.js";
 
 /** How a set of exercises is drawn. */
 export interface ExercisesOptions extends Pick<ExerciseOptions, "seed" | "level" | "units" | "digits"> {
@@ -25,7 +26,7 @@ export function exercises(list: readonly AnyCallable[], { seed, count = list.len
   if (list.length === 0) throw new TypeError("there is no calculation to draw an exercise from");
   const none = list.find((one) => !hasFormulas(one));
   if (none !== undefined) throw new TypeError(`an exercise is drawn from a calculation made of formulas; ${none.id} is none: leave it out with hasFormulas`);
-  if (!Number.isInteger(count) || count < 1 || count > 1000) throw new InputError("exercises", [problem({ code: "refused", path: ["count"], given: String(count), wanted: "give a whole number from 1 to 1000" })]);
+  if (!Number.isInteger(count) || count < 1 || count > 1000) throw new InputError("exercises", [problem({ code: "refused", path: ["count"], given: String(count), wanted: say("giveWholeFromTo", { least: 1, most: 1000 }) })]);
   const draw = drawFrom(seed, "exercises");
   const order: AnyCallable[] = [];
   while (order.length < count) order.push(...shuffled(list, draw.whole));

@@ -23,7 +23,7 @@ export interface HandOut {
 
 /**
  * Writes an exercise down: the problem, a blank sheet to work it on, and the key. It takes a renderer of
- * `settingbed/render` (`text`, `markdown`, `html`, `latex`, `mathml`), or one that calls it with options of your own.
+ * `settingbed/render` (`sentence`, `markdown`, `html`, `latex`, `mathml`), or one that calls it with options of your own.
  *
  * @example
  * ```ts

@@ -10,7 +10,7 @@ interface Aim {
 /** Whether a value is a whole count, which is hit or missed. */
 function isWhole(value: Quantity): boolean {
   const amount = amountOf(value);
-  return value.dimension === "count" && isExact(amount) && amount.d === 1n;
+  return value.dimension === "count" && isExact(amount) && amount.isWhole();
 }
 
 /** The significant digits an answer is asked with: as told, and all of a whole number. */

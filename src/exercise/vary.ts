@@ -4,9 +4,10 @@ import type { DimensionName } from "../core/dimensions.js";
 import { nearest, type Problem, problem } from "../core/problems.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { readQuantity } from "../core/read-quantity.js";
-import { limitTexts } from "../core/limit-texts.js";
 import { brokenLimit, limitsOf } from "../core/read-entries.js";
+import type { Words } from "../core/wording.js";
 import { writeQuantity } from "../core/write-quantity.js";
+import { say } from "./refusals.js";
 
 /** How an input is drawn: a value, one of a list, or any from one value to another a step apart. */
 export type Vary = string | number | readonly [string | number, ...(string | number)[]] | { readonly from: string | number; readonly to: string | number; readonly step: string | number };
@@ -31,9 +32,15 @@ export function wishedValues(name: string, row: GivenDefinition, vary: Vary, pro
     return value !== undefined && brokenLimit(limits, amountOf(value)) === undefined;
   });
   if (within.length === 0 && problems.length === before) {
-    problems.push(problem({ code: "refused", path, says: row.says, given: "", wanted: `nothing is left to draw: it must be ${limitTexts(row).join(" and ")}` }));
+    problems.push(problem({ code: "refused", path, says: row.says, given: "", wanted: say("nothingLeft", { limits: limitsAsked(row) }) }));
   }
   return within.map((text) => (typeof text === "object" ? writtenLike(text) : text));
+}
+
+/** The limits of an input as words. */
+function limitsAsked(row: GivenDefinition): readonly Words[] {
+  const limits = (["above", "atLeast", "below", "atMost"] as const).flatMap((limit) => (row[limit] === undefined ? [] : [say("limit", { limit, value: String(row[limit]) })]));
+  return row.whole === true ? [...limits, say("whole")] : limits;
 }
 
 function writtenLike(value: Quantity): string {
@@ -42,15 +49,15 @@ function writtenLike(value: Quantity): string {
 }
 
 /** The values from one to another, a step apart. */
-function range({ from, to, step }: Exclude<Vary, string | number | readonly unknown[]>, read: (value: string | number, is?: DimensionName) => Quantity | undefined, refuse: (wanted: string) => void): readonly Quantity[] {
+function range({ from, to, step }: Exclude<Vary, string | number | readonly unknown[]>, read: (value: string | number, is?: DimensionName) => Quantity | undefined, refuse: (wanted: Words) => void): readonly Quantity[] {
   const [low, high] = [read(from), read(to)];
   const apart = low === undefined ? undefined : read(step, low.dimension === "temperature" ? "temperatureDifference" : low.dimension);
   if (low === undefined || high === undefined || apart === undefined) return [];
   const [start, end, by] = [low, high, apart].map(amountOf) as [Amount, Amount, Amount];
   const values: Quantity[] = [];
-  if (arithmetic.compare(by, arithmetic.literal("0")) <= 0) refuse("the step must be above 0");
+  if (arithmetic.compare(by, arithmetic.literal("0")) <= 0) refuse(say("stepAboveNought"));
   else for (let at = start; arithmetic.compare(at, end) <= 0 && values.length <= most; at = arithmetic.add(at, by)) values.push(makeQuantity(low.dimension, at, low.unit));
-  if (values.length > most) refuse(`these are more than ${String(most)} values; take a wider step`);
+  if (values.length > most) refuse(say("tooManyValues", { most }));
   return values;
 }
 
@@ -58,6 +65,6 @@ function range({ from, to, step }: Exclude<Vary, string | number | readonly unkn
 export function unknownNames(vary: Readonly<Record<string, Vary>>, names: readonly string[]): readonly Problem[] {
   return Object.keys(vary).filter((name) => !names.includes(name)).map((name) => {
     const near = nearest(name, names);
-    return problem({ code: "unknown", path: ["vary", name], given: "", wanted: near === undefined ? `there are ${names.join(", ")}` : `did you mean ${near}?` });
+    return problem({ code: "unknown", path: ["vary", name], given: "", wanted: near === undefined ? { kind: "key", of: names } : { kind: "near", key: near } });
   });
 }

@@ -1,6 +1,8 @@
 import { composed } from "../core/composed.js";
 import { isNought, subtract } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { boardModules } from "./board-modules.js";
+import { say } from "./refusals.js";
 
 /**
  * Whether the edges of a board meet studs, and the backing one board needs where they do not. A board whose edges meet
@@ -26,13 +28,8 @@ export const boardEdgesOnStuds = /* @__PURE__ */ composed({
     const { pastStud, cutTo } = work.part(boardModules, { acrossStuds, studSpacing }).answers;
     const edgesMeetStuds = isNought(pastStud);
     if (!edgesMeetStuds && !edgesBacked) {
-      const cut = isNought(cutTo) ? "" : ` or cut the board to ${cutTo.toString()}, a whole number of stud spacings`;
-      work.refuse({
-        code: "refused",
-        path: ["edgesBacked"],
-        given: `a board ${acrossStuds.toString()} wide ends ${pastStud.toString()} past a stud`,
-        wanted: `a line of screws at that edge would hit no steel; back the edges (edgesBacked: true)${cut}`,
-      });
+      const wanted = isNought(cutTo) ? say("backTheEdges") : say("backTheEdgesOrCut", { cutTo });
+      work.refuse(refusal(["edgesBacked"], say("endsPastStud", { width: acrossStuds, past: pastStud }), wanted));
     }
     if (!edgesMeetStuds) {
       work.caution("Backing is counted once a board, for the joint it shares with the next; the ends of a row and openings come besides, so order by the layout of the boards.");

@@ -1,8 +1,10 @@
 import { composed } from "../core/composed.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { internalPressureTable, wallCoefficients, wallCoefficientTable, windEditionTable } from "../data/wind.js";
 import { allowableWindPressure } from "./allowable-wind-pressure.js";
+import { say } from "./refusals.js";
 import { wallPressure } from "./wall-pressure.js";
 import { wallPressureCoefficient } from "./wall-pressure-coefficient.js";
 import { windVelocityPressure } from "./wind-velocity-pressure.js";
@@ -43,8 +45,7 @@ export const claddingPressure = /* @__PURE__ */ composed({
   run: ({ roofSlope, zone, effectiveArea, enclosure, sign, level, ...wind }, work) => {
     const { leastPressure, basis, level: ownLevel } = windEditionTable[wind.edition];
     if (level === "strength" && ownLevel === "allowable") {
-      const wanted = "its pressures are at allowable level, and no step to strength level is on file; ask for the allowable level";
-      work.problem({ code: "refused", path: ["level"], given: `strength level by ${wind.edition}`, wanted });
+      work.problem(refusal(["level"], say("strengthLevelBy", { edition: wind.edition }), say("onlyAllowableLevel")));
     }
     const { velocityPressure } = work.part(windVelocityPressure, wind).answers;
     const ends = wallCoefficientTable[zone][sign];

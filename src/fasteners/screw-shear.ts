@@ -1,4 +1,4 @@
-import { spaced } from "../core/calculation.js";
+import { spaced } from "../core/spaced.js";
 import { composed } from "../core/composed.js";
 import { compare, isNought } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";

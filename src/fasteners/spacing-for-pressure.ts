@@ -1,6 +1,8 @@
-import { spaced } from "../core/calculation.js";
+import { spaced } from "../core/spaced.js";
 import { composed } from "../core/composed.js";
+import { refusal } from "../core/refuse-all.js";
 import { usualScrewSpacing } from "../data/fasteners.js";
+import { say } from "./refusals.js";
 import { spacingFromPressure } from "./spacing-from-pressure.js";
 
 /**
@@ -27,10 +29,7 @@ export const spacingForPressure = /* @__PURE__ */ composed({
     greatestSpacing: { is: "length", unit: ["in", "mm"], symbol: "s_max", says: "greatest spacing by practice, the code or the board's instructions", above: 0, default: "8 in", basis: usualScrewSpacing },
   },
   run: ({ level, ...line }, work) => {
-    if (level === "strength") {
-      const wanted = "the loads of the screws are at allowable level; give the pressure at that level (claddingPressure with level: \"allowable\")";
-      work.problem({ code: "refused", path: ["level"], given: "a pressure at strength level", wanted });
-    }
+    if (level === "strength") work.problem(refusal(["level"], say("pressureAtStrength"), say("screwsAtAllowable")));
     const { answers, steps } = work.part(spacingFromPressure, line);
     const { exactSpacing, spacing, load, ...by } = answers;
     const governs = spaced(steps.find(({ name }) => name === "exactSpacing")?.governedBy ?? "");

@@ -1,9 +1,11 @@
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { windEditionTable } from "../data/wind.js";
 import { exposureB } from "./exposure-b.js";
 import { exposureC } from "./exposure-c.js";
 import { exposureD } from "./exposure-d.js";
+import { say } from "./refusals.js";
 import { velocityPressure705 } from "./velocity-pressure-7-05.js";
 import { velocityPressure710 } from "./velocity-pressure-7-10.js";
 import { velocityPressure716 } from "./velocity-pressure-7-16.js";
@@ -34,10 +36,7 @@ export const windVelocityPressure = /* @__PURE__ */ composed({
   },
   run: ({ edition, speedLevel, exposure, height, elevationFactor, importance, ...wind }, work) => {
     const { level } = windEditionTable[edition];
-    if (speedLevel !== level) {
-      const wanted = `the maps of ${edition} give speeds at ${level} level; take the speed from the map of the edition named`;
-      work.problem({ code: "refused", path: ["speedLevel"], given: `a speed at ${speedLevel} level`, wanted });
-    }
+    if (speedLevel !== level) work.problem(refusal(["speedLevel"], say("speedAtLevel", { level: speedLevel }), say("mapsGiveLevel", { edition, level })));
     const factor = { elevationFactor, importance };
     if (edition !== "ASCE 7-16") leaveOut(work, factor, "elevationFactor", edition);
     if (edition !== "ASCE 7-05") leaveOut(work, factor, "importance", edition);
@@ -56,9 +55,9 @@ type Factor = Readonly<Record<"elevationFactor" | "importance", Quantity<"ratio"
 
 function leaveOut(work: Work, factor: Factor, name: keyof Factor, edition: string): void {
   const given = factor[name];
-  if (given !== undefined) work.problem({ code: "refused", path: [name], given: given.toString(), wanted: `${edition} has no such factor; leave it out` });
+  if (given !== undefined) work.problem({ code: "refused", path: [name], given: given.toString(), wanted: say("noSuchFactor", { edition }) });
 }
 
 function need(work: Work, factor: Factor, name: keyof Factor, edition: string): Quantity<"ratio"> {
-  return factor[name] ?? work.refuse({ code: "missing", path: [name], given: "", wanted: `${edition} has this factor; write a number` });
+  return factor[name] ?? work.refuse({ code: "missing", path: [name], given: "", wanted: say("hasThisFactor", { edition }) });
 }

@@ -1,12 +1,15 @@
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import { compare } from "../core/quantity-arithmetic.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { type everyReadingRules, spotMeanRules } from "../data/film.js";
 import { nested } from "../schema/nested.js";
 import { filmReadingInput, type ReadingFailure, type ReadingVerdict, type Specified, type Spot } from "./film-reading-input.js";
 import { judgeBand } from "./judge-band.js";
 import { judgeEveryReading } from "./judge-every-reading.js";
 import { judgeSpotMeans } from "./judge-spot-means.js";
+import { say } from "./refusals.js";
 
 /** Whether film readings pass, which spots do not, and what to do next. */
 export interface FilmReadingCheck extends ReadingVerdict {
@@ -35,10 +38,10 @@ export const filmReadingCheck = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(filmReadingInput),
   run: ({ film, rule, least, most, spots: given }, work): FilmReadingCheck => {
     const spots = given.map(({ name, readings = [], teeth = [] }, index): Spot => ({ name: name ?? `spot ${String(index + 1)}`, readings, teeth }));
-    if (most !== undefined && compare(most, least) < 0) work.problem({ code: "tooLow", path: ["most"], given: most.toString(), wanted: `at least the least film, ${least.toString()}` });
+    if (most !== undefined && compare(most, least) < 0) work.problem({ code: "tooLow", path: ["most"], given: most.toString(), wanted: say("mostUnderLeast", { least }) });
     refuseUnread(film, spots, work);
     if (film === "wet" && rule !== "band") {
-      work.refuse({ code: "refused", path: ["rule"], given: rule, wanted: 'it allows for a dry film and is no rule for a wet one; write rule: "band", with the least and most of one coat' });
+      work.refuse({ code: "refused", path: ["rule"], given: rule, wanted: say("ruleForDryFilm") });
     }
     if (film === "wet" && spots.some(({ readings }) => readings.length > 0)) {
       work.caution("A figure from a gauge with teeth is the tooth that is wet, and the film may reach the next: give teeth to have both ends judged.");
@@ -52,14 +55,12 @@ export const filmReadingCheck = /* @__PURE__ */ composed({
 /** Ends the run where a spot has no reading, or one that tells nothing of such a film. */
 function refuseUnread(film: "wet" | "dry", spots: readonly Spot[], work: Work): void {
   const faults: Trouble[] = spots.flatMap(({ readings, teeth }, index) => {
-    if (film === "dry" && teeth.length > 0) return [{ code: "refused", path: ["spots", index, "teeth"], given: "", wanted: "a gauge with teeth reads a wet film, not a dry one" }];
+    if (film === "dry" && teeth.length > 0) return [refusal(["spots", index, "teeth"], "", say("teethReadWetFilm"))];
     if (readings.length + teeth.length > 0) return [];
-    return [{ code: "refused", path: ["spots", index], given: "", wanted: film === "wet" ? "give readings or teeth" : "give readings" }];
+    return [refusal(["spots", index], "", say(film === "wet" ? "giveReadingsOrTeeth" : "giveReadings"))];
   });
-  if (spots.length === 0) faults.push({ code: "refused", path: ["spots"], given: "no spot is given", wanted: "give one or more" });
-  const last = faults.pop();
-  for (const fault of faults) work.problem(fault);
-  if (last !== undefined) work.refuse(last);
+  if (spots.length === 0) faults.push(refusal(["spots"], common("noneGiven", { of: "spot" }), common("giveOneOrMore")));
+  refuseAll(faults, work);
 }
 
 type Rule = keyof typeof spotMeanRules | keyof typeof everyReadingRules | "band";

@@ -1,11 +1,12 @@
 import * as z from "zod/mini";
 import type { Quantity } from "../core/quantity.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 
 const reading = (says: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says, above: 0 });
 
 /** Readings of a film, spot by spot, and what they are judged by. */
-export const filmReadingInput = /* @__PURE__ */ (() =>
+export const filmReadingInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     film: z.enum(["wet", "dry"]),
     rule: z.enum(["SSPC-PA 2 level 1", "SSPC-PA 2 level 3", "SSPC-PA 9 level 1", "SSPC-PA 9 level 3", "SSPC-PA 9 level 4", "ISO 19840", "IMO PSPC", "band"]),
@@ -29,7 +30,7 @@ export const filmReadingInput = /* @__PURE__ */ (() =>
         }),
       ),
     ),
-  }))();
+  }));
 
 /** One reading with a tooth gauge. */
 export interface Teeth {

@@ -3,6 +3,7 @@ import type { Quantity } from "../core/quantity.js";
 import { readingsBySize } from "../data/film.js";
 import { readingAreas } from "./reading-areas.js";
 import { readingAreasPa2 } from "./reading-areas-pa2.js";
+import { say } from "./refusals.js";
 
 /** How many film readings, and how they lie at a spot. */
 export interface FilmReadingPlan {
@@ -42,13 +43,13 @@ export const filmReadingPlan = /* @__PURE__ */ composed({
     if (rule === "own") {
       if (areaSize === undefined || spotsPerArea === undefined || readingsPerSpot === undefined) {
         const missing = own.filter(([, value]) => value === undefined).map(([name]) => name);
-        return work.refuse({ code: "missing", path: missing.slice(0, 1), given: "", wanted: `a rule of your own needs ${missing.join(" and ")}` });
+        return work.refuse({ code: "missing", path: missing.slice(0, 1), given: "", wanted: say("ownRuleNeeds", { names: missing }) });
       }
       const { areas, spots, readings } = work.part(readingAreas, { area, areaSize, spotsPerArea, readingsPerSpot }).answers;
       return { rule, areas, spots, readings };
     }
     for (const [name, value] of own) {
-      if (value !== undefined) work.problem({ code: "refused", path: [name], given: "", wanted: `${rule} has its own; write rule: "own" for yours` });
+      if (value !== undefined) work.problem({ code: "refused", path: [name], given: "", wanted: say("ruleHasItsOwn", { rule }) });
     }
     if (rule === "SSPC-PA 2") {
       const { areas, spots, readings } = work.part(readingAreasPa2, { area }).answers;

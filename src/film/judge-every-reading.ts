@@ -5,13 +5,14 @@ import { everyReadingRules } from "../data/film.js";
 import { filmAllowance } from "./film-allowance.js";
 import type { ReadingFailure, ReadingVerdict, Specified, Spot } from "./film-reading-input.js";
 import { meanOf } from "./judge-spot-means.js";
+import { say } from "./refusals.js";
 import { shortShare } from "./short-share.js";
 
 /** Judges every reading against a nominal film, and how many of them may lie below it. */
 export function judgeEveryReading(rule: keyof typeof everyReadingRules, spots: readonly Spot[], { least, most }: Specified, work: Work): ReadingVerdict {
   const { low, shortOnes, shortOnesMayEqual, meanCounts, basis } = everyReadingRules[rule];
   work.stand(basis);
-  if (most !== undefined) work.problem({ code: "refused", path: ["most"], given: most.toString(), wanted: `${rule} is on file here without a most; leave it out and check the most by a band of your own` });
+  if (most !== undefined) work.problem({ code: "refused", path: ["most"], given: most.toString(), wanted: say("ruleOnFileWithoutMost", { rule }) });
   const allowedLeast = work.part(filmAllowance, { specified: least, share: low }).answers.allowed;
   const all = spots.flatMap(({ readings }) => readings);
   const short = all.filter((reading) => compare(reading, least) < 0).length;

@@ -1,23 +1,25 @@
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { pa2Extent, readingsAtSpot, spotMeanRules, spotsInArea } from "../data/film.js";
 import { filmAllowance } from "./film-allowance.js";
 import { filmMean } from "./film-mean.js";
 import type { ReadingFailure, ReadingVerdict, Specified, Spot } from "./film-reading-input.js";
+import { say } from "./refusals.js";
 
 /** Judges the mean of every spot with the allowance of a rule, and the mean of the area without any. */
 export function judgeSpotMeans(rule: keyof typeof spotMeanRules, spots: readonly Spot[], { least, most }: Specified, work: Work): ReadingVerdict {
   const { low, high, basis } = spotMeanRules[rule];
   work.stand(basis);
   work.stand(pa2Extent);
-  const counted = `${rule} judges ${String(spotsInArea)} spots of an area of 100 ft2 together`;
-  if (spots.length !== spotsInArea) work.problem({ code: "refused", path: ["spots"], given: `${String(spots.length)} spots`, wanted: `${counted}; check each area by itself` });
+  if (spots.length !== spotsInArea) work.problem(refusal(["spots"], common("counted", { count: spots.length, of: "spots" }), say("spotsJudgedTogether", { rule, spots: spotsInArea })));
   for (const [index, { readings }] of spots.entries()) {
     const few = readings.length < readingsAtSpot;
-    if (few) work.problem({ code: "refused", path: ["spots", index, "readings"], given: `${String(readings.length)} readings`, wanted: `a spot is the mean of ${String(readingsAtSpot)} or more` });
+    if (few) work.problem(refusal(["spots", index, "readings"], common("counted", { count: readings.length, of: "readings" }), say("spotIsMeanOf", { least: readingsAtSpot })));
   }
-  if (high === undefined && most !== undefined) work.problem({ code: "refused", path: ["most"], given: most.toString(), wanted: `${rule} has no most; leave it out` });
+  if (high === undefined && most !== undefined) work.problem(refusal(["most"], most.toString(), say("ruleHasNoMost", { rule })));
   if (most === undefined) work.assume("no most is specified, so none is checked");
 
   const allowed = (specified: Quantity<"length">, share: typeof low | "120 %" | "125 %"): Quantity<"length"> => work.part(filmAllowance, { specified, share }).answers.allowed;

@@ -2,6 +2,7 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { smoothFace } from "../data/film.js";
 import { filmSpreadingRate } from "./film-spreading-rate.js";
+import { say } from "./refusals.js";
 import { wetFilm as wetFilmFor } from "./wet-film.js";
 
 /** How far a coating goes, and the wet film it goes on in. */
@@ -39,11 +40,11 @@ export const spreadingRate = /* @__PURE__ */ composed({
       return { wetFilm: film, firstCoat, furtherCoat, allCoats };
     };
     if (wetFilm !== undefined) {
-      if (volumeSolids !== undefined) work.refuse({ code: "refused", path: ["volumeSolids"], given: "", wanted: "it goes with dryFilm; a wet film is spread as it is" });
+      if (volumeSolids !== undefined) work.refuse({ code: "refused", path: ["volumeSolids"], given: "", wanted: say("solidsWithDryFilm") });
       return spread(wetFilm);
     }
     if (dryFilm === undefined || volumeSolids === undefined) {
-      return work.refuse({ code: "missing", path: ["volumeSolids"], says: "solids by volume", given: "", wanted: "a dry film needs it; write a percentage from the data sheet" });
+      return work.refuse({ code: "missing", path: ["volumeSolids"], says: "solids by volume", given: "", wanted: say("dryFilmNeedsSolids") });
     }
     return spread(work.part(wetFilmFor, { dryBuild: dryFilm, volumeSolids, thinner: 0, coats: 1 }).answers.wetFilm);
   },

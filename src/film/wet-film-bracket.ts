@@ -2,6 +2,7 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { toothGauge } from "../data/film.js";
+import { say } from "./refusals.js";
 
 /** Where a wet film lies. */
 export interface WetFilmBracket {
@@ -41,10 +42,10 @@ export const wetFilmBracket = /* @__PURE__ */ composed({
   run: ({ lastWetTooth, firstDryTooth, least, most }, work): WetFilmBracket => {
     work.stand(toothGauge);
     if (firstDryTooth !== undefined && compare(firstDryTooth, lastWetTooth) <= 0) {
-      work.problem({ code: "tooLow", path: ["firstDryTooth"], given: firstDryTooth.toString(), wanted: `above the last tooth that is wet, ${lastWetTooth.toString()}` });
+      work.problem({ code: "tooLow", path: ["firstDryTooth"], given: firstDryTooth.toString(), wanted: say("firstDryUnderLastWet", { lastWetTooth }) });
     }
     if (least !== undefined && most !== undefined && compare(least, most) > 0) {
-      work.problem({ code: "tooLow", path: ["most"], given: most.toString(), wanted: `at least the least film, ${least.toString()}` });
+      work.problem({ code: "tooLow", path: ["most"], given: most.toString(), wanted: say("mostUnderLeast", { least }) });
     }
     if (firstDryTooth === undefined) work.caution("The highest tooth was wet: the film may be any thickness above it; read it again with a longer tooth.");
     return {

@@ -2,14 +2,16 @@ import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { coursedFace } from "./coursed-face.js";
 import { mixedFaceFields } from "./face-fields.js";
 import { faceShare } from "./face-share.js";
+import { say } from "./refusals.js";
 
-const reads = /* @__PURE__ */ (() =>
-  nested(z.strictObject({ ...mixedFaceFields, depth: quantityField("length", { says: "depth of joint to be filled", above: 0 }) })))();
+const reads = /* @__PURE__ */ nested(() =>
+  z.strictObject({ ...mixedFaceFields(), depth: quantityField("length", { says: "depth of joint to be filled", above: 0 }) }));
 
 /**
  * Joint mortar for a face of mixed sizes, each with its share of the face; the shares make up the whole.
@@ -29,7 +31,7 @@ export const mixedFace = /* @__PURE__ */ composed({
   run: ({ area, sizes, headJoint, bedJoint, depth }, work) => {
     const all = sum([quantity("ratio", "0 %"), ...sizes.map(({ share }) => share)]);
     if (compare(all, quantity("ratio", 1)) !== 0) {
-      work.refuse({ code: "refused", path: ["sizes"], given: `the shares make ${all.toString()}`, wanted: "they must make 100 %" });
+      work.refuse(refusal(["sizes"], say("sharesMake", { share: all }), say("sharesMustMakeAll")));
     }
     const parts = sizes.map(({ unitLength, unitHeight, share }, index) => {
       const at = ["sizes", index];

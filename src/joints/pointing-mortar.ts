@@ -14,17 +14,15 @@ import { pointingOrder } from "./pointing-order.js";
 import { tooledJoint } from "./tooled-joint.js";
 import { toolingLoss } from "./tooling-loss.js";
 
-const reads = /* @__PURE__ */ (() =>
-  nested(
-    z.strictObject({
-      face: jointFace,
-      depth: depthToPoint,
-      tooling,
-      waste: quantityField("ratio", { says: "mortar dropped, struck off, stiffened or left in the bag, on top of the net", atLeast: 0, below: 1 }),
-      bagYield: quantityField("volume", { says: "mortar that one bag gives", above: 0 }),
-      pointingBag: z.optional(quantityField("volume", { says: "mortar in one fill of the pointing bag", above: 0 })),
-    }),
-  ))();
+const reads = /* @__PURE__ */ nested(() =>
+  z.strictObject({
+    face: jointFace(),
+    depth: depthToPoint(),
+    tooling: tooling(),
+    waste: quantityField("ratio", { says: "mortar dropped, struck off, stiffened or left in the bag, on top of the net", atLeast: 0, below: 1 }),
+    bagYield: quantityField("volume", { says: "mortar that one bag gives", above: 0 }),
+    pointingBag: z.optional(quantityField("volume", { says: "mortar in one fill of the pointing bag", above: 0 })),
+  }));
 
 /** Joints of one width, and the mortar that fills them. */
 interface Filled {

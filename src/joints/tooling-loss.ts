@@ -2,6 +2,7 @@ import { composed } from "../core/composed.js";
 import { quantity } from "../core/read-quantity.js";
 import { concaveLoss } from "./concave-loss.js";
 import { rakedLoss } from "./raked-loss.js";
+import { say } from "./refusals.js";
 import { vLoss } from "./v-loss.js";
 import { weatheredLoss } from "./weathered-loss.js";
 
@@ -27,11 +28,11 @@ export const toolingLoss = /* @__PURE__ */ composed({
     profileDepth: { is: "length", unit: ["in", "mm"], symbol: "h", says: "depth of the profile at its deepest; for a V, raked, weathered or struck joint", above: 0, optional: true },
   },
   run: ({ profile, width, depth, toolRadius, profileDepth }, work) => {
-    const wanted = `leave it out for a ${profile} joint`;
+    const wanted = say("notForProfile", { profile });
     if (toolRadius !== undefined && profile !== "concave") work.problem({ code: "refused", path: ["toolRadius"], given: "", wanted });
     if (profileDepth !== undefined && !(profile in losses)) work.problem({ code: "refused", path: ["profileDepth"], given: "", wanted });
     if (profile === "flush") return { profile, removed: quantity("area", "0 in2"), share: quantity("ratio", "0 %") };
-    const missing = (name: string): never => work.refuse({ code: "missing", path: [name], given: "", wanted: `a ${profile} joint needs it` });
+    const missing = (name: string): never => work.refuse({ code: "missing", path: [name], given: "", wanted: say("profileNeedsIt", { profile }) });
     const { removed, share } =
       profile === "concave"
         ? work.part(concaveLoss, { width, depth, toolRadius: toolRadius ?? missing("toolRadius") }).answers

@@ -9,6 +9,7 @@ import { bondInput, type ReadBond } from "./bond-input.js";
 import { cornerCourses } from "./corner-courses.js";
 import { checkJointRange } from "./joint-range.js";
 import { plainCourses } from "./plain-courses.js";
+import { say } from "./refusals.js";
 
 /** A bond pattern: two courses that come again and again, one over the other. */
 export interface BondPattern {
@@ -24,9 +25,9 @@ export interface BondPattern {
 
 /**
  * Units of a course and of the one over it, laid out from end to end. Corner units come first, long and short leg turned
- * about, and the field between them closes by its joints, or by cut units away from the corners. Without corners the course
- * closes with whole units, or with whole units and a half where the offset is half; else it is centred with the same cut at
- * both ends. No piece is under the least cut.
+ * about, and the field between them closes by its joints, or by cut units away from the corners: one, or two alike side
+ * by side where one would be a sliver. Without corners the course closes with whole units, or with whole units and a
+ * half where the offset is half; else it is centred with the same cut at both ends. No piece is under the least cut.
  *
  * @example
  * ```ts
@@ -51,7 +52,7 @@ function layBond(given: ReadBond, work: Work): BondPattern {
   const { unitLength, headJoint, left, right, offset } = given;
   checkJointRange(headJoint, "headJoint", work);
   [left, right].forEach((end, index) => {
-    if (end.kind === "corner" && compare(end.shortLeg, end.longLeg) > 0) work.problem({ code: "tooHigh", path: [index === 0 ? "left" : "right", "shortLeg"], given: end.shortLeg.toString(), wanted: `at most the long leg, ${end.longLeg.toString()}` });
+    if (end.kind === "corner" && compare(end.shortLeg, end.longLeg) > 0) work.problem({ code: "tooHigh", path: [index === 0 ? "left" : "right", "shortLeg"], given: end.shortLeg.toString(), wanted: say("shortLegOverLong", { longLeg: end.longLeg }) });
   });
   const courses = coursesOf(given, work);
   const lap = lapOf(...courses);
@@ -67,12 +68,12 @@ function layBond(given: ReadBond, work: Work): BondPattern {
 function coursesOf(given: ReadBond, work: Work): readonly [BondCourse, BondCourse] {
   const { left, right, offset } = given;
   if (left.kind === "corner" || right.kind === "corner") {
-    if (offset !== undefined) work.problem({ code: "refused", path: ["offset"], given: offset.toString(), wanted: "the legs of the corner units set the offset; leave it out" });
+    if (offset !== undefined) work.problem({ code: "refused", path: ["offset"], given: offset.toString(), wanted: say("legsSetOffset") });
     work.assume(usualCornerLegs.says);
     work.stand(usualCornerLegs);
     return cornerCourses(given, work);
   }
-  if (offset === undefined) return work.refuse({ code: "missing", path: ["offset"], given: "", wanted: 'without corner units it must be told; write "50 %" for half bond, 0 where head joints stand in line' });
+  if (offset === undefined) return work.refuse({ code: "missing", path: ["offset"], given: "", wanted: say("offsetMustBeTold") });
   return plainCourses(given, offset, work);
 }
 

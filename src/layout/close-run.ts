@@ -1,8 +1,9 @@
-import type { Callable } from "../core/calculation.js";
+import type { Callable } from "../core/callable.js";
 import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum, times } from "../core/quantity-arithmetic.js";
+import type { Words } from "../core/wording.js";
 import { usualLeastCut } from "../data/layout.js";
 import { cutInRun } from "./cut-in-run.js";
 import { halfUnit } from "./half-unit.js";
@@ -10,6 +11,7 @@ import { jointBedToBed } from "./joint-bed-to-bed.js";
 import { jointForCut } from "./joint-for-cut.js";
 import { jointInOpening } from "./joint-in-opening.js";
 import { jointUnitToUnit } from "./joint-unit-to-unit.js";
+import { say } from "./refusals.js";
 
 type Length = Quantity<"length">;
 
@@ -102,20 +104,20 @@ export function closeRun(given: Run, work: Work): ClosedRun {
   const [first, second] = closing.filter(({ within }) => within);
   const best = first !== undefined && second !== undefined && compare(apart(second.joint, wanted), apart(first.joint, wanted)) < 0 ? second : first;
   if (best !== undefined) return { joint: best.joint, whole: best.units, cuts: 0, closing };
-  const tooSmall: string[] = [];
+  const tooSmall: Words[] = [];
   for (const cuts of given.waysToCut) {
     const found = withCuts(given, fewer, cuts, tooSmall, work);
     if (found !== undefined) return { ...found, closing };
   }
   const { called, joint, path, run } = given;
-  const joints = closing.map((one) => `${String(one.units)} ${called} close with joints of ${one.joint.toString()}`);
-  const why = [...(joints.length === 0 ? [`no whole number of ${called} closes`] : joints), ...tooSmall].join("; ");
-  return work.refuse({ code: "refused", path, given: run.toString(), wanted: `joints of ${joint.least.toString()} to ${joint.most.toString()} do not fill it: ${why}; give another length or height, a wider range of joints, or a smaller leastCut` });
+  const joints = closing.map((one) => say("closesWithJoints", { units: one.units, called, joint: one.joint }));
+  const why = [...(joints.length === 0 ? [say("noWholeNumberCloses", { called })] : joints), ...tooSmall];
+  return work.refuse({ code: "refused", path, given: run.toString(), wanted: say("jointsDoNotFill", { least: joint.least, most: joint.most, why }) });
 }
 
 /** One unit that fills the run has no joint beside it. */
 function refuseOneUnit({ run, ends, sizes, path }: Run, fit: number, work: Work): void {
-  if (ends === "unit to unit" && fit === 1 && compare(sizeAt(sizes, 0), run) === 0) work.refuse({ code: "refused", path, given: run.toString(), wanted: "one unit fills it by itself, and there is no joint to be worked out" });
+  if (ends === "unit to unit" && fit === 1 && compare(sizeAt(sizes, 0), run) === 0) work.refuse({ code: "refused", path, given: run.toString(), wanted: say("oneUnitFills") });
 }
 
 /** How far two lengths are apart. */
@@ -130,7 +132,7 @@ export function mostThatFit({ run, ends, joint, sizes, called, path }: Run, work
     total = sum([total, sizeAt(sizes, units)]);
     if (compare(sum([total, times(joint.wanted, units + 1 + jointsOver[ends])]), run) > 0) return units;
   }
-  return work.refuse({ code: "tooHigh", path, given: run.toString(), wanted: `filled by ${String(mostUnits)} ${called} at most` });
+  return work.refuse({ code: "tooHigh", path, given: run.toString(), wanted: say("filledByAtMost", { most: mostUnits, called }) });
 }
 
 function closingJoint({ run, ends, joint: { least, most }, sizes }: Run, units: number, work: Work): readonly ClosingJoint[] {
@@ -140,7 +142,7 @@ function closingJoint({ run, ends, joint: { least, most }, sizes }: Run, units: 
 }
 
 /** One piece more than whole units fit: the last is cut, or the first and the last alike. */
-function withCuts({ run, ends, joint, sizes, leastCut: asked, called }: Run, fit: number, cuts: 1 | 2, tooSmall: string[], work: Work): Omit<ClosedRun, "closing"> | undefined {
+function withCuts({ run, ends, joint, sizes, leastCut: asked, called }: Run, fit: number, cuts: 1 | 2, tooSmall: Words[], work: Work): Omit<ClosedRun, "closing"> | undefined {
   const whole = fit + 1 - cuts;
   if (whole < 0) return undefined;
   const wholeTotal = sizesTotal(sizes, cuts - 1, whole);
@@ -161,7 +163,7 @@ function withCuts({ run, ends, joint, sizes, leastCut: asked, called }: Run, fit
     const { joint: narrower } = work.part(jointForCut, input).answers;
     return { joint: narrower, whole, cuts, cut: leastCut };
   }
-  tooSmall.push(`with ${cuts === 1 ? "one" : "two"} of the ${called} cut there is less than ${leastCut.toString()} for each`);
+  tooSmall.push(say(cuts === 1 ? "oneCutTooSmall" : "twoCutTooSmall", { called, leastCut }));
   return undefined;
 }
 

@@ -4,6 +4,7 @@ import { compare, subtract, times } from "../core/quantity-arithmetic.js";
 import { type BondCourse, type BondPiece, courseOf, fieldEnds } from "./bond-course.js";
 import type { CourseEnd, ReadBond } from "./bond-input.js";
 import { type ClosedRun, closeRun } from "./close-run.js";
+import { say } from "./refusals.js";
 
 type Length = Quantity<"length">;
 type Piece = Pick<BondPiece, "is" | "length">;
@@ -19,7 +20,7 @@ function refuseStub({ length, left, right }: ReadBond, work: Work): void {
   if (left.kind !== "corner" || right.kind !== "corner") return;
   const longest = compare(left.longLeg, right.longLeg) < 0 ? right.longLeg : left.longLeg;
   if (compare(length, times(longest, 2)) >= 0) return;
-  work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: `it is under twice a leg of ${longest.toString()}, and corner units cannot turn about on so short a stub; cut them for the place, one by one` });
+  work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: say("stubUnderLegs", { leg: longest }) });
 }
 
 /** The leg that lies on this face in a course; nothing where the end has no corner. */
@@ -36,7 +37,7 @@ function cornerCourse(given: ReadBond, course: 0 | 1, work: Work): BondCourse {
   const around = (pieces: readonly Piece[], joint: Length): BondCourse => courseOf([...(before ?? []), ...pieces, ...(after ?? [])], joint, left);
   // The two legs meet, with a joint between them.
   if (!legs.includes(undefined) && compare(field, headJoint.least) >= 0 && compare(field, headJoint.most) <= 0) return around([], field);
-  if (compare(field, times(field, 0)) <= 0) return work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: `the corner units of course ${String(course + 1)} leave no room between them` });
+  if (compare(field, times(field, 0)) <= 0) return work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: say("cornersLeaveNoRoom", { course: course + 1 }) });
   const closed = closeRun({ run: field, ends: fieldEnds(left, right), joint: headJoint, sizes: [unitLength], leastCut, waysToCut: [1, 2], called: "units", path: ["length"] }, work);
   return around(flatsOf(closed, unitLength, left, right), closed.joint);
 }

@@ -1,30 +1,34 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { markRounding } from "../data/layout.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { type ClosedRun, closeRun, type ClosingJoint, sizeAt } from "./close-run.js";
 import { checkJointRange, jointRange } from "./joint-range.js";
+import { say } from "./refusals.js";
 import { type RodCourse, rodCourses, tapes } from "./story-rod.js";
 
-const coursingInput = /* @__PURE__ */ (() =>
+const coursingInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     height: quantityField("length", { says: "height to be coursed, from its lower end to its upper", above: 0 }),
     /** Course by course from the foot; they begin again at the end of the list. */
     unitHeights: z.array(quantityField("length", { says: "actual face height of the units of a course", above: 0 })),
-    bedJoint: jointRange,
+    bedJoint: jointRange(),
     /** What the height begins and ends with. */
     datum: z.enum(["bed to bed", "unit to unit", "opening"]),
     /** From bed to bed alone: on a ledger the first unit has no joint under it. */
     bedJointLies: z.optional(z.enum(["under the unit", "over the unit"])),
     leastCut: z.optional(quantityField("length", { says: "least height of a cut course", above: 0 })),
     tape: z.enum(tapes),
-  }))();
+  }));
 
-type ReadCoursing = z.output<typeof coursingInput>;
+type ReadCoursing = z.output<ReturnType<typeof coursingInput>>;
 
 /** How a height is coursed. */
 export interface Coursing {
@@ -71,9 +75,9 @@ export const coursing = /* @__PURE__ */ composed({
 function layCourses(given: ReadCoursing, work: Work): Coursing {
   const { height, unitHeights, bedJoint, datum, bedJointLies, leastCut, tape } = given;
   checkJointRange(bedJoint, "bedJoint", work);
-  if (datum === "bed to bed" && bedJointLies === undefined) work.problem({ code: "missing", path: ["bedJointLies"], given: "", wanted: 'write "under the unit", or "over the unit" where the first unit stands on a ledger' });
-  if (datum !== "bed to bed" && bedJointLies !== undefined) work.problem({ code: "refused", path: ["bedJointLies"], given: bedJointLies, wanted: `from ${datum} tells where the joints lie; leave it out` });
-  if (unitHeights.length === 0 || unitHeights.length > 100) work.refuse({ code: "refused", path: ["unitHeights"], given: `${String(unitHeights.length)} heights`, wanted: "give 1 to 100 heights of units, course by course" });
+  if (datum === "bed to bed" && bedJointLies === undefined) work.problem({ code: "missing", path: ["bedJointLies"], given: "", wanted: say("sayWhereBedJointLies") });
+  if (datum !== "bed to bed" && bedJointLies !== undefined) work.problem({ code: "refused", path: ["bedJointLies"], given: bedJointLies, wanted: say("datumTells", { datum }) });
+  if (unitHeights.length === 0 || unitHeights.length > 100) work.refuse(refusal(["unitHeights"], common("counted", { count: unitHeights.length, of: "heights" }), common("heightsOfUnits")));
   const closed = closeRun({ run: height, ends: datum, joint: bedJoint, sizes: unitHeights, leastCut, waysToCut: [1, 2], called: "courses", path: ["height"] }, work);
   const { joint, whole, cuts, cut, closing } = closed;
   work.stand(markRounding);

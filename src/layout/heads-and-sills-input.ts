@@ -1,8 +1,9 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 
 /** What the heads and sills are held against. */
-export const headsAndSillsInput = /* @__PURE__ */ (() =>
+export const headsAndSillsInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     /** Course by course from the base line; they begin again at the end of the list. */
     unitHeights: z.array(quantityField("length", { says: "actual face height of the units of a course", above: 0 })),
@@ -17,7 +18,7 @@ export const headsAndSillsInput = /* @__PURE__ */ (() =>
     spreadOver: z.optional(quantityField("count", { says: "most joints that an error is spread over", atLeast: "1", atMost: 1000 })),
     jointChange: z.optional(quantityField("length", { says: "most that one joint is changed", above: 0 })),
     leastCut: z.optional(quantityField("length", { says: "least height of a cut course", above: 0 })),
-  }))();
+  }));
 
 /** What the heads and sills are held against, as it has been read. */
-export type ReadHeadsAndSills = z.output<typeof headsAndSillsInput>;
+export type ReadHeadsAndSills = z.output<ReturnType<typeof headsAndSillsInput>>;

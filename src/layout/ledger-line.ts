@@ -8,6 +8,7 @@ import { timeByAgeFactor } from "../timing/time-by-age-factor.js";
 import { halfUnit } from "./half-unit.js";
 import { ledgerHeight } from "./ledger-height.js";
 import { ledgerScrews } from "./ledger-screws.js";
+import { say } from "./refusals.js";
 import { underLedger, type UnderLedger } from "./under-ledger.js";
 
 /** The ledger: where it is, what it carries, and when it may go. */
@@ -74,7 +75,7 @@ export const ledgerLine = /* @__PURE__ */ composed({
   cautions: ["Mend every hole through the barrier before the stone below the ledger is set.", "Test before the clock: the ledger goes when no unit of the lowest courses moves under the hand."],
   run: (given, work): LedgerLine => {
     const { courseLine, unitHeight, bedJoint, clearance, groundFall, foot, ledgerLength, studSpacing, wetWeight, uncuredHeight, allowableLoadPerScrew } = given;
-    if (foot === "level" && given.leastCut !== undefined) work.problem({ code: "refused", path: ["leastCut"], given: given.leastCut.toString(), wanted: "with a level foot nothing is cut under the ledger; leave it out" });
+    if (foot === "level" && given.leastCut !== undefined) work.problem({ code: "refused", path: ["leastCut"], given: given.leastCut.toString(), wanted: say("levelFootCutsNothing") });
     work.assume(usualLedger.says);
     work.stand(usualLedger);
     const wait = waitBy(given, work);
@@ -121,7 +122,7 @@ function waitBy({ timeAtReference, reference, temperature, rule, activation }: W
     work.caution("When the ledger may go is not told, since no time was given: ask the data sheet of the mortar and the specification.");
     return undefined;
   }
-  for (const name of missing) work.problem({ code: "missing", path: [name], given: "", wanted: "the wait needs timeAtReference, reference, temperature and rule together; give all four or none" });
+  for (const name of missing) work.problem({ code: "missing", path: [name], given: "", wanted: say("waitNeedsAll") });
   return undefined;
 }
 

@@ -1,18 +1,22 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { usualLots } from "../data/layout.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { lotsForArea } from "./lots-for-area.js";
+import { say } from "./refusals.js";
 
-const lotsInput = /* @__PURE__ */ (() =>
+const lotsInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     elevations: z.array(z.strictObject({ name: z.string(), area: quantityField("area", { says: "stone face to be covered, openings out", above: 0 }) })),
     lotCover: quantityField("area", { says: "face that one lot covers: a box, a crate or a pallet", above: 0 }),
     waste: quantityField("ratio", { says: "units broken, cut off and sorted out, on top of the net", atLeast: 0, below: 1 }),
-  }))();
+  }));
 
 /** The lots of one elevation. */
 export interface ElevationLots {
@@ -51,9 +55,9 @@ export const lotsByElevation = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(lotsInput),
   run: ({ elevations, lotCover, waste }, work): LotsByElevation => {
     elevations.forEach(({ name }, index) => {
-      if (elevations.findIndex((one) => one.name === name) < index) work.problem({ code: "refused", path: ["elevations", index, "name"], given: `"${name}"`, wanted: "another elevation has this name; give each its own" });
+      if (elevations.findIndex((one) => one.name === name) < index) work.problem({ code: "refused", path: ["elevations", index, "name"], given: `"${name}"`, wanted: say("anotherElevation") });
     });
-    if (elevations.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more" });
+    if (elevations.length === 0) work.refuse(refusal(["elevations"], common("noneGiven", { of: "elevation" }), common("giveOneOrMore")));
     work.stand(usualLots);
     const rows = elevations.map(({ name, area }, index): ElevationLots => {
       const { net, lots } = work.part(lotsForArea, { area, waste, lotCover }, ["elevations", index]).answers;

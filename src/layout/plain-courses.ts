@@ -8,6 +8,7 @@ import type { ReadBond } from "./bond-input.js";
 import { bondShift } from "./bond-shift.js";
 import { apart, closeRun, jointBy, mostThatFit, type Run } from "./close-run.js";
 import { halfUnit } from "./half-unit.js";
+import { say } from "./refusals.js";
 
 type Length = Quantity<"length">;
 
@@ -36,7 +37,7 @@ function laid({ first, last, between, joint }: EndPieces, { unitLength, left }: 
 /** Closed by whole units, or with the same cut at both ends. */
 function fromClosed(run: Run, unitLength: Length, work: Work): EndPieces {
   const { whole, cuts, cut = unitLength, joint } = closeRun(run, work);
-  if (whole + cuts < 2) return work.refuse({ code: "refused", path: run.path, given: run.run.toString(), wanted: "a course takes two units or more" });
+  if (whole + cuts < 2) return work.refuse({ code: "refused", path: run.path, given: run.run.toString(), wanted: say("twoUnitsOrMore") });
   return { first: cut, last: cut, between: whole + cuts - 2, joint };
 }
 
@@ -82,8 +83,8 @@ function shifted(course: EndPieces, given: ReadBond, offset: Quantity<"ratio">, 
   const isPiece = (piece: Length): boolean => compare(piece, none) > 0 && compare(piece, unitLength) <= 0;
   const shorter = ways.filter((way) => isPiece(way.first) && isPiece(way.last)).map((way) => (compare(way.first, way.last) < 0 ? way.first : way.last));
   const longest = shorter.sort(compare).at(-1);
-  const pieces = longest === undefined ? "its end pieces do not come out" : `the longest that its shorter end piece can be is ${longest.toString()}`;
-  return work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: `the first course ends in pieces of ${first.toString()} and ${last.toString()}, and with this offset ${pieces} in the next, under the least cut of ${leastCut.toString()}; give a smaller leastCut, another offset, or a wider range of joints` });
+  const next = [longest === undefined ? say("endPiecesDoNotComeOut") : say("longestShorterEnd", { length: longest })];
+  return work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: say("nextCourseUnderLeast", { first, last, next, leastCut }) });
 }
 
 function tellLeastCut(work: Work): void {

@@ -3,6 +3,7 @@ import type { Quantity } from "../core/quantity.js";
 import { adhesionTable, limitCaution } from "../data/limits.js";
 import { adhesionStress } from "./adhesion-stress.js";
 import { judge, type Judged } from "./judge.js";
+import { say } from "./refusals.js";
 
 /** What an adhesion test gave. */
 export interface AdhesionTest {
@@ -36,9 +37,9 @@ export const adhesionTest = /* @__PURE__ */ composed({
   run: ({ test, load, area, required, adhesionClass, requiredBy }, work): AdhesionTest => {
     const onFile = adhesionClass === undefined ? undefined : adhesionTable[adhesionClass];
     const wantedBy = onFile?.test ?? requiredBy;
-    if (onFile !== undefined && requiredBy !== undefined) work.problem({ code: "refused", path: ["requiredBy"], given: requiredBy, wanted: `leave it out: ${String(adhesionClass)} is tested in ${onFile.test}` });
-    if (wantedBy === undefined) work.refuse({ code: "missing", path: ["requiredBy"], given: "", wanted: "write one of shear, tension, as the specification says of its figure" });
-    if (wantedBy !== test) work.refuse({ code: "refused", path: ["test"], given: test, wanted: `the figure is one in ${wantedBy}; shear and tension are not compared` });
+    if (onFile !== undefined && requiredBy !== undefined) work.problem({ code: "refused", path: ["requiredBy"], given: requiredBy, wanted: say("testedIn", { adhesionClass: String(adhesionClass), test: onFile.test }) });
+    if (wantedBy === undefined) return work.refuse({ code: "missing", path: ["requiredBy"], given: "", wanted: say("asSpecified") });
+    if (wantedBy !== test) work.refuse({ code: "refused", path: ["test"], given: test, wanted: say("figureIsIn", { test: wantedBy }) });
     const { stress } = work.part(adhesionStress, { load, area }).answers;
     const least = onFile ?? { least: required, basis: { kind: "common practice", says: "the figure of the job" } as const };
     return { test, stress, check: judge(`stress in ${test}`, stress, least, work) };

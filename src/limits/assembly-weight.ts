@@ -1,8 +1,10 @@
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { densityTable, layerTable, weightCaution } from "../data/limits.js";
 import { nested } from "../schema/nested.js";
 import { assemblyInput, type ReadLayer } from "./assembly-layers.js";
@@ -60,7 +62,7 @@ export const assemblyWeight = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(assemblyInput),
   cautions: [weightCaution, "Limits on the weight of a unit and on the weight as installed are not the same limit: read which one the code means."],
   run: ({ layers: given, studSpacing }, work): AssemblyWeight => {
-    if (given.length === 0) work.refuse({ code: "refused", path: ["layers"], given: "no layer is given", wanted: "give one or more" });
+    if (given.length === 0) work.refuse(refusal(["layers"], common("noneGiven", { of: "layer" }), common("giveOneOrMore")));
     const layers = given.flatMap((layer, index) => {
       const weights = weigh(layer, ["layers", index], work);
       return weights === undefined ? [] : [{ name: layer.name, part: layer.part, ...weights }];

@@ -1,6 +1,9 @@
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
+import { refusal } from "../core/refuse-all.js";
 import { clearanceTable, limitCaution } from "../data/limits.js";
 import { judge, type Judged } from "./judge.js";
+import { say } from "./refusals.js";
 
 /** Clearances at the foot of the veneer held against one text. */
 export interface BaseClearances {
@@ -37,7 +40,7 @@ export const baseClearances = /* @__PURE__ */ composed({
       ["above a walking surface", aboveWalkingSurface, least.aboveWalkingSurface],
     ] as const;
     const checks = measured.flatMap(([of, clearance, text]) => (clearance === undefined ? [] : [judge(of, clearance, { least: text, basis }, work)]));
-    if (checks.length === 0) work.refuse({ code: "refused", path: [], given: "no clearance is given", wanted: "give aboveEarth, abovePaving or aboveWalkingSurface, whichever there is" });
+    if (checks.length === 0) work.refuse(refusal([], common("noneGiven", { of: "clearance" }), say("giveClearances")));
     return { checks, short: checks.filter(({ verdict }) => verdict === "under").map(({ says }) => says) };
   },
 });

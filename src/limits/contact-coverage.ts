@@ -3,13 +3,14 @@ import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
 import { contactTable, voidTable } from "../data/limits.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { rectangle } from "../shapes/rectangle.js";
 import { contactShare } from "./contact-share.js";
 import { judge, type Judged } from "./judge.js";
 
-const contactInput = /* @__PURE__ */ (() =>
+const contactInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     unit: z.discriminatedUnion("by", [
       z.strictObject({
@@ -23,7 +24,7 @@ const contactInput = /* @__PURE__ */ (() =>
     voids: z.array(quantityField("area", { says: "area of one void", above: 0 })),
     use: z.enum(["inside, dry", "gauged panel on a wall", "gauged panel on a floor", "outside or wet", "natural stone"]),
     voidRule: z.enum(["ANSI A108.19", "ANSI A108.5", "none"]),
-  }))();
+  }));
 
 /** What the back of a lifted unit tells: two answers, of which one may fail where the other passes. */
 export interface ContactCoverage {
@@ -64,6 +65,6 @@ export const contactCoverage = /* @__PURE__ */ composed({
   },
 });
 
-function areaOf(unit: z.output<typeof contactInput>["unit"], work: Work): Quantity<"area"> {
+function areaOf(unit: z.output<ReturnType<typeof contactInput>>["unit"], work: Work): Quantity<"area"> {
   return unit.by === "area" ? unit.area : work.part(rectangle, { width: unit.length, height: unit.height }, ["unit"]).answers.area;
 }

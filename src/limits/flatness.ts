@@ -1,14 +1,17 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { flatnessTable, largeEdge, limitCaution } from "../data/limits.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { judge, type Judged } from "./judge.js";
 
-const flatnessInput = /* @__PURE__ */ (() =>
+const flatnessInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     rule: z.enum(["ANSI A108.02", "BIA Technical Note 28C", "IBC 2018, second plaster coat"]),
     longestEdge: quantityField("length", { says: "longest edge of the units", above: 0 }),
@@ -19,7 +22,7 @@ const flatnessInput = /* @__PURE__ */ (() =>
         gap: quantityField("length", { says: "greatest gap under the straightedge", atLeast: 0 }),
       }),
     ),
-  }))();
+  }));
 
 /** Readings of a straightedge held against one rule. */
 export interface Flatness {
@@ -52,7 +55,7 @@ export const flatness = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(flatnessInput),
   cautions: [limitCaution, "Setting mortar is no levelling coat: flatten what is over before the units go on, and write down who owns it."],
   run: ({ rule, longestEdge, readings: given }, work): Flatness => {
-    if (given.length === 0) work.refuse({ code: "refused", path: ["readings"], given: "no reading is given", wanted: "give one or more" });
+    if (given.length === 0) work.refuse(refusal(["readings"], common("noneGiven", { of: "reading" }), common("giveOneOrMore")));
     const row = rowOf(rule, longestEdge);
     const readings = given.map(({ where, straightedge, gap }, index) => judged(row, where ?? `reading ${String(index + 1)}`, straightedge, gap, work));
     const says = (wanted: Judged["verdict"]): readonly string[] => readings.filter(({ verdict }) => verdict === wanted).map((one) => one.says);
@@ -62,7 +65,7 @@ export const flatness = /* @__PURE__ */ composed({
 
 type Row = keyof typeof flatnessTable;
 
-function rowOf(rule: z.output<typeof flatnessInput>["rule"], longestEdge: Quantity<"length">): Row {
+function rowOf(rule: z.output<ReturnType<typeof flatnessInput>>["rule"], longestEdge: Quantity<"length">): Row {
   if (rule !== "ANSI A108.02") return rule;
   return compare(longestEdge, quantity("length", largeEdge)) >= 0 ? "ANSI A108.02, large units" : "ANSI A108.02, small units";
 }

@@ -11,7 +11,7 @@ import { BeyondRatio, type Ratio, ratioArithmetic, ratioOf } from "./ratio.js";
  */
 export function exactSlot({ slots }: FlatProgram, operands: readonly Operand[], slot: number, row: number, input: (name: string) => Ratio): Ratio {
   const known: (Ratio | undefined)[] = [];
-  const wholeAt = ({ values, scale }: Whole): Ratio => ({ above: BigInt(values[row] as number) * scale.n, below: scale.d });
+  const wholeAt = ({ values, scale }: Whole): Ratio => ({ above: BigInt(values[row] as number) * scale.numerator, below: scale.denominator });
   const held = (operand: Operand | undefined): Ratio | undefined => {
     if (operand?.kind === "fixed") {
       if (!isExact(operand.amount)) throw new BeyondRatio();

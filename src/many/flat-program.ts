@@ -1,5 +1,5 @@
 import type { Arithmetic } from "../core/amount.js";
-import { formulasFor } from "../core/calculation.js";
+import { formulasFor } from "../core/prepared.js";
 import type { Definition } from "../core/definition.js";
 import type { Formula, FunctionName } from "../core/formula.js";
 

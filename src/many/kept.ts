@@ -1,5 +1,5 @@
 import type { Amount } from "../core/amount.js";
-import { formulasFor } from "../core/calculation.js";
+import { formulasFor } from "../core/prepared.js";
 import type { Definition } from "../core/definition.js";
 import { amountOf } from "../core/quantity.js";
 import { type Fields, fieldsWith, quantityField, shownUnits, writtenQuantity } from "../core/read-entries.js";

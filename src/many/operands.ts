@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { type Amount, exact, isExact, isZero, sign, toDecimal } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Bounded } from "./real-kernels.js";
 import { mostWhole, unitRoundoff } from "./whole-kernels.js";
 
@@ -45,8 +45,8 @@ export function nearestDouble(amount: Amount): number {
 }
 
 /** A positive fraction as two whole numbers, where both can be doubles. */
-export function wholeParts({ n, d }: Fraction): readonly [above: number, below: number] | undefined {
-  return n <= mostWhole && d <= mostWhole ? [Number(n), Number(d)] : undefined;
+export function wholeParts({ numerator, denominator }: Fraction): readonly [above: number, below: number] | undefined {
+  return numerator <= mostWhole && denominator <= mostWhole ? [Number(numerator), Number(denominator)] : undefined;
 }
 
 /** How two operands come to one scale: `a * p` and `b * r`, both of that scale. */
@@ -71,7 +71,7 @@ export function align(a: Whole | Real, b: Whole | Real): Aligned {
   if (isNothing(b)) return { p: 1, r: 1, scale: a.scale, inexact: 0, whole: true };
   const ratio = a.scale.div(b.scale);
   const parts = wholeParts(ratio);
-  if (parts !== undefined && Math.max(...parts) <= 2 ** 26) return { p: parts[0], r: parts[1], scale: b.scale.div(parts[1]), inexact: parts[0] * parts[1] === 1 ? 0 : 2 * unitRoundoff, whole: true };
+  if (parts !== undefined && Math.max(...parts) <= 2 ** 26) return { p: parts[0], r: parts[1], scale: b.scale.div(exact(BigInt(parts[1]))), inexact: parts[0] * parts[1] === 1 ? 0 : 2 * unitRoundoff, whole: true };
   return { p: nearestDouble(ratio), r: 1, scale: b.scale, inexact: 4 * unitRoundoff, whole: false };
 }
 

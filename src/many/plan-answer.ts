@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
-import { type Amount, exactArithmetic as arithmetic, isExact, isZero } from "../core/amount.js";
+import { type Amount, exact, exactArithmetic as arithmetic, isExact, isZero } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import { unitScale } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
 import { areWithin, type Edge, type Edges, isWithin } from "./edges.js";
@@ -32,7 +32,7 @@ export function planLimits(operations: Operations, limits: Edges, operand: Opera
     return;
   }
   for (const edge of limits.edges) planEdge(operations, operand, edge, care);
-  if (limits.whole && !(operand.kind === "whole" && operand.scale.d === 1n)) planWhole(operations, care);
+  if (limits.whole && !(operand.kind === "whole" && operand.scale.isWhole())) planWhole(operations, care);
 }
 
 /** Plans the limits of a step, and its numbers in the unit wanted. */
@@ -108,8 +108,8 @@ function planEdge(operations: Operations, operand: Whole | Quotient | Real, edge
   const worked = operations.worked(operand);
   const at = arithmetic.divide(amount, worked.scale);
   if (worked.kind === "whole" && isExact(at)) {
-    const nearest = low ? (met ? at.ceil() : at.floor().add(1)) : met ? at.floor() : at.ceil().sub(1);
-    const [least, most] = low ? [Number(nearest.s * nearest.n), Infinity] : [-Infinity, Number(nearest.s * nearest.n)];
+    const nearest = low ? (met ? at.ceil() : at.floor().add(exact(1n))) : met ? at.floor() : at.ceil().sub(exact(1n));
+    const [least, most] = low ? [Number(nearest.numerator), Infinity] : [-Infinity, Number(nearest.numerator)];
     operations.add((count) => {
       markOutside(operations.marks, worked.values, least, most, count);
     });

@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact, exactArithmetic, isExact, isZero, sign } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Code } from "./flat-program.js";
 import { curveReal, powerReal } from "./function-kernels.js";
 import { align, type Buffers, type Fixed, nearestDouble, type Operand, type Quotient, type Real, type Whole, wholeParts } from "./operands.js";
@@ -81,7 +81,7 @@ export class Operations {
   /** An operand as doubles with nothing left in its scale. */
   plain(operand: Varied): Whole | Real {
     const worked = this.worked(operand);
-    if (worked.scale.n === 1n && worked.scale.d === 1n) return worked;
+    if (worked.scale.equals(exact(1n))) return worked;
     const by = nearestDouble(worked.scale);
     const none = this.buffers.whole(exact(1n), 0);
     return this.#real(exact(1n), (out, count) => {
@@ -140,7 +140,7 @@ export class Operations {
   }
 
   #quotient(a: Operand, b: Operand): Operand {
-    if (b.kind === "fixed" && isExact(b.amount) && !isZero(b.amount)) return this.#scaled(a, b.amount.inverse());
+    if (b.kind === "fixed" && isExact(b.amount) && !isZero(b.amount)) return this.#scaled(a, exact(1n).div(b.amount));
     const [left, right] = [this.varied(a), this.varied(b)];
     if (left.kind !== "real" && right.kind !== "real") {
       const above = this.#wholeProduct(aboveOf(left), belowOf(right));
@@ -205,7 +205,7 @@ export class Operations {
 
   #power(base: Operand, { amount }: Fixed): Operand {
     const times = nearestDouble(amount);
-    if (!isExact(amount) || amount.d !== 1n || Math.abs(times) > 16) {
+    if (!isExact(amount) || !amount.isWhole() || Math.abs(times) > 16) {
       const argument = this.plain(this.varied(base));
       return this.#real(exact(1n), (out, count) => {
         powerReal(out, argument, times, count);

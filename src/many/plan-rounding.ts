@@ -20,7 +20,7 @@ export interface RoundingCare {
 /** Plans a rounding to whole numbers. */
 export function planRounding(operations: Operations, way: Rounding, operand: Operand, { most, outgrown, resolve, giveUp }: RoundingCare): Operand {
   if (operand.kind === "fixed") return { kind: "fixed", amount: exactArithmetic[way](operand.amount) };
-  if (operand.kind === "whole" && operand.scale.d === 1n) return operand;
+  if (operand.kind === "whole" && operand.scale.isWhole()) return operand;
   const { buffers, add } = operations;
   const out = buffers.whole(exact(1n), most);
   const note = (size: number): void => {
@@ -28,8 +28,8 @@ export function planRounding(operations: Operations, way: Rounding, operand: Ope
   };
   if (operand.kind !== "real") {
     const { above, below } = operations.asQuotient(operand);
-    const [p, r, { n, d }] = quotientParts({ kind: "quotient", above, below });
-    const fits = n === 1n && d === 1n && (way !== "round" || 2 * (above.most * p + below.most * r) <= mostWhole);
+    const [p, r, scale] = quotientParts({ kind: "quotient", above, below });
+    const fits = scale.equals(exact(1n)) && (way !== "round" || 2 * (above.most * p + below.most * r) <= mostWhole);
     if (fits) {
       const kernel = wholeRoundings[way];
       add((count) => {

@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { type Arithmetic, exactArithmetic, isExact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 
 /** A quotient of whole numbers that is never reduced: for a few operations that is several times faster than fractions. */
 export interface Ratio {
@@ -20,8 +20,8 @@ function ratio(above: bigint, below: bigint): Ratio {
 }
 
 /** A fraction as a ratio. */
-export function ratioOf({ s, n, d }: Fraction): Ratio {
-  return { above: s * n, below: d };
+export function ratioOf({ numerator, denominator }: Fraction): Ratio {
+  return { above: numerator, below: denominator };
 }
 
 function beyond(): never {

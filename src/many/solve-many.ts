@@ -9,6 +9,7 @@ import { type Fault, type Field, readEntries } from "../core/read-entries.js";
 import { readQuantity } from "../core/read-quantity.js";
 import { findUnit, type SpellingOf, type UnitCode, unitsOf, unitSymbol } from "../core/units.js";
 import { keptOf } from "./kept.js";
+import { say } from "./refusals.js";
 import { type ColumnAnswers, type RowProblems, solveColumns } from "./solve-columns.js";
 
 /** The numbers of a column. Not a `Float32Array`: 0.1 in it is 0.10000000149. */
@@ -48,10 +49,10 @@ export function wantedUnits({ steps }: Definition, units: Readonly<Record<string
   return new Map(
     Object.entries(units).flatMap(([name, text]): [string, UnitCode][] => {
       const is = Object.hasOwn(steps, name) ? steps[name]?.is : undefined;
-      if (is === undefined) problems.push(problem({ code: "unknown", path: ["units", name], given: "", wanted: `there are ${Object.keys(steps).join(", ")}` }));
+      if (is === undefined) problems.push(problem({ code: "unknown", path: ["units", name], given: "", wanted: { kind: "key", of: Object.keys(steps) } }));
       if (is === undefined || text === undefined) return [];
       const code = findUnit(is, text);
-      if (code === undefined) problems.push(problem({ code: "unknownUnit", path: ["units", name], given: shown(text), wanted: `write one of ${unitsOf(is).map(unitSymbol).join(", ")}` }));
+      if (code === undefined) problems.push(problem({ code: "unknownUnit", path: ["units", name], given: shown(text), wanted: { kind: "choice", of: unitsOf(is).map(unitSymbol) } }));
       return code === undefined ? [] : [[name, code]];
     }),
   );
@@ -108,10 +109,10 @@ export function solveMany<D extends Definition>(of: Calculation<D>, columns: Col
   lists.forEach((list, index) => {
     if (list.length !== count) {
       const at = names[index] ?? "";
-      problems.push(problem({ code: "refused", path: [at], given: "", wanted: `has ${String(list.length)} numbers where ${names[0] ?? ""} has ${String(count)}` }));
+      problems.push(problem({ code: "refused", path: [at], given: "", wanted: say("columnsOfOneLength", { count: list.length, other: names[0] ?? "", otherCount: count }) }));
     }
   });
-  if (problems.length === 0 && names.length === 0) problems.push(problem({ code: "missing", path: [], says: "columns", given: "", wanted: "give at least one input as { values, unit }" }));
+  if (problems.length === 0 && names.length === 0) problems.push(problem({ code: "missing", path: [], says: "columns", given: "", wanted: say("giveColumns") }));
   if (problems.length > 0) throw new InputError(definition.id, problems);
   const fixed = new Map<string, Amount>();
   fields.all.forEach(({ name }, index) => {
@@ -141,7 +142,7 @@ function columnField(field: Field, { given }: Definition): Field {
   const is = given[field.name]?.is as DimensionName;
   const read = (value: unknown): Quantity | Fault => {
     if (!isColumn(value)) return field.read(value) as Quantity | Fault;
-    if (!hasNumbers(value)) return { code: "wrongKind", given: shown(value.values), wanted: "give a list of numbers or a Float64Array as its values" };
+    if (!hasNumbers(value)) return { code: "wrongKind", given: shown(value.values), wanted: say("giveNumbers") };
     return readQuantity(is, value.unit === undefined ? (is === "ratio" || is === "count" ? 0 : "0") : { value: 0, unit: value.unit }, { path: [] });
   };
   return { ...field, read };

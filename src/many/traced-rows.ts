@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../core/fraction.js";
 import { type Amount, exact, exactArithmetic, isExact, readDigits } from "../core/amount.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
 import { toBase } from "../core/unit-scale.js";

@@ -1,5 +1,6 @@
 import type { Amount } from "../core/amount.js";
-import { type AnyCallable, type Calculation, unitToShow } from "../core/calculation.js";
+import { type Calculation, unitToShow } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import { insideOf, type Work } from "../core/composed.js";
 import type { Definition } from "../core/definition.js";
 import { isOpen } from "../core/open-amount.js";

@@ -1,12 +1,15 @@
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum, times } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { nested } from "../schema/nested.js";
 import { openingMeasures } from "../shapes/opening-measures.js";
 import { wallMeasures } from "../shapes/wall-measures.js";
 import { barrierInput } from "./barrier-input.js";
 import { netBarrier } from "./net-barrier.js";
 import { openingReturns } from "./opening-returns.js";
+import { say } from "./refusals.js";
 import { returnStrip } from "./return-strip.js";
 
 /**
@@ -33,7 +36,7 @@ export const barrierArea = /* @__PURE__ */ composed({
   title: "Area of a barrier",
   reads: /* @__PURE__ */ nested(barrierInput),
   run: ({ walls, openings, deductFrom, edges = [] }, work) => {
-    if (walls.length === 0) work.refuse({ code: "refused", path: ["walls"], given: "no wall is given", wanted: "give one or more" });
+    if (walls.length === 0) work.refuse(refusal(["walls"], common("noneGiven", { of: "wall" }), common("giveOneOrMore")));
     const wallParts = walls.map(({ shape, count }, index) => {
       const { area, width } = work.part(wallMeasures, shape, ["walls", index, "shape"]).answers;
       return { area: times(area, count), width };
@@ -46,12 +49,12 @@ export const barrierArea = /* @__PURE__ */ composed({
       const path = ["openings", index];
       const measures = work.part(openingMeasures, opening.shape, [...path, "shape"]).answers;
       const { area, width } = measures;
-      if (compare(width, widest) > 0) work.problem({ code: "refused", path: [...path, "shape"], given: `an opening ${width.toString()} wide`, wanted: `no wall is wider than ${widest.toString()}` });
+      if (compare(width, widest) > 0) work.problem(refusal([...path, "shape"], say("openingWide", { width }), say("noWallSoWide", { widest })));
       return { area: times(area, opening.count), deducted: compare(area, deductFrom) >= 0, returns: times(openingReturns(opening, measures, path, work), opening.count) };
     });
     const openingArea = sum([nought, ...openingParts.map(({ area }) => area)]);
     if (compare(openingArea, gross) > 0) {
-      work.refuse({ code: "refused", path: ["openings"], given: `openings of ${openingArea.toString()}`, wanted: `the walls have no more than ${gross.toString()}` });
+      work.refuse(refusal(["openings"], say("openingsOf", { area: openingArea }), say("wallsHave", { area: gross })));
     }
     const kept = openingParts.filter(({ deducted }) => !deducted);
     if (kept.length > 0) work.caution(`Openings under ${deductFrom.toString()} are not deducted, and their returns are counted all the same.`);

@@ -1,20 +1,21 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { howMany } from "../shapes/how-many.js";
-import { openingShape } from "../shapes/opening-shape.js";
-import { wallShape } from "../shapes/wall-shape.js";
+import { openingShapeInput } from "../shapes/opening-shape.js";
+import { wallShapeInput } from "../shapes/wall-shape.js";
 
 const depthOf = (edge: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says: `how far the barrier goes into the opening at the ${edge}`, atLeast: 0 });
 
 /** The walls, their openings and their edges. */
-export const barrierInput = /* @__PURE__ */ (() =>
+export const barrierInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    walls: z.readonly(z.array(z.strictObject({ shape: wallShape, count: howMany }))),
+    walls: z.readonly(z.array(z.strictObject({ shape: wallShapeInput(), count: howMany() }))),
     openings: z.readonly(
       z.array(
         z.strictObject({
-          shape: openingShape,
-          count: howMany,
+          shape: openingShapeInput(),
+          count: howMany(),
           returnDepth: z.optional(quantityField("length", { says: "how far the barrier goes into the opening, all round", atLeast: 0 })),
           returnDepths: z.optional(z.strictObject({ sill: depthOf("sill"), jambs: depthOf("jambs"), head: depthOf("head") })),
         }),
@@ -28,12 +29,12 @@ export const barrierInput = /* @__PURE__ */ (() =>
             edge: z.enum(["parapet", "sill", "corner"]),
             length: quantityField("length", { says: "length of the edge", above: 0 }),
             depth: quantityField("length", { says: "how far the barrier goes past the edge", above: 0 }),
-            count: howMany,
+            count: howMany(),
           }),
         ),
       ),
     ),
-  }))();
+  }));
 
 /** An opening as it has been read. */
-export type ReadBarrierOpening = z.output<typeof barrierInput>["openings"][number];
+export type ReadBarrierOpening = z.output<ReturnType<typeof barrierInput>>["openings"][number];

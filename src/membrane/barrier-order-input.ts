@@ -1,8 +1,9 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 
 /** The coating of a barrier and its detail bands. */
-export const barrierOrderInput = /* @__PURE__ */ (() =>
+export const barrierOrderInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     area: quantityField("area", { says: "barrier with its returns", above: 0 }),
     wetFilm: quantityField("length", { says: "wet film of one coat, unthinned", above: 0 }),
@@ -24,4 +25,4 @@ export const barrierOrderInput = /* @__PURE__ */ (() =>
     ),
     bandsFrom: z.enum(["field packs", "own packs"]),
     bandPackVolume: z.optional(quantityField("volume", { says: "volume of one pack for the bands", above: 0 })),
-  }))();
+  }));

@@ -9,6 +9,7 @@ import { spreadingRate } from "../film/spreading-rate.js";
 import { nested } from "../schema/nested.js";
 import { barrierOrderInput } from "./barrier-order-input.js";
 import { detailBand } from "./detail-band.js";
+import { say } from "./refusals.js";
 
 /** One line of the order: the net on the wall, the same with its allowance, and whole packs. */
 export interface PackLine {
@@ -57,7 +58,7 @@ export const barrierOrder = /* @__PURE__ */ composed({
   run: (job, work): BarrierOrder => {
     const { area, wetFilm, coats, volumeSolids, firstCoatTexture, packVolume, bands, bandsFrom, bandPackVolume } = job;
     if (bandsFrom === "field packs" && bandPackVolume !== undefined) {
-      work.problem({ code: "refused", path: ["bandPackVolume"], given: "", wanted: "the bands come from the field packs; leave it out" });
+      work.problem({ code: "refused", path: ["bandPackVolume"], given: "", wanted: say("bandsFromField") });
     }
     const allowance = allowanceOf(job, work);
     const texture = firstCoatTexture === undefined ? {} : { firstCoatTexture };
@@ -75,7 +76,7 @@ export const barrierOrder = /* @__PURE__ */ composed({
     }
     const bandVolume = sum(volumes);
     if (bandsFrom === "field packs") return { field: line(sum([fieldVolume, bandVolume]), packVolume), ...same, bandVolume };
-    if (bandPackVolume === undefined) return work.refuse({ code: "missing", path: ["bandPackVolume"], given: "", wanted: "bands from packs of their own need the volume of such a pack" });
+    if (bandPackVolume === undefined) return work.refuse({ code: "missing", path: ["bandPackVolume"], given: "", wanted: say("bandsNeedVolume") });
     return { field: line(fieldVolume, packVolume), bands: line(bandVolume, bandPackVolume), ...same, bandVolume };
   },
 });

@@ -2,8 +2,10 @@ import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import type { OpeningMeasures } from "../shapes/measures.js";
 import type { ReadBarrierOpening } from "./barrier-input.js";
+import { say } from "./refusals.js";
 import { returnStrip } from "./return-strip.js";
 
 /** Barrier turned into one opening: to one depth all round, or to a depth of its own at sill, jambs and head. */
@@ -17,7 +19,7 @@ export function openingReturns(opening: ReadBarrierOpening, measures: OpeningMea
     return subtract(measures.area, measures.area);
   }
   if (shape.kind === "round") {
-    work.problem({ code: "refused", path: [...path, "returnDepths"], given: "a round opening has neither sill nor jambs nor head", wanted: "give one returnDepth for all round" });
+    work.problem(refusal([...path, "returnDepths"], say("roundHasNoParts"), say("oneDepthAllRound")));
     return subtract(measures.area, measures.area);
   }
   return sum([strip(measures.sill, returnDepths.sill), strip(measures.jambs, returnDepths.jambs), strip(measures.head, returnDepths.head)]);

@@ -6,22 +6,20 @@ import { nested } from "../schema/nested.js";
 import { mixYield } from "./mix-yield.js";
 import { partVolume } from "./part-volume.js";
 
-const reads = /* @__PURE__ */ (() =>
-  nested(
-    z.strictObject({
-      parts: z.readonly(
-        z.array(
-          z.strictObject({
-            name: z.string(),
-            mass: quantityField("mass", { says: "mass of the part", above: 0 }),
-            relativeDensity: quantityField("ratio", { says: "density of the part to that of water", above: 0, atMost: 12 }),
-          }),
-        ),
+const reads = /* @__PURE__ */ nested(() =>
+  z.strictObject({
+    parts: z.readonly(
+      z.array(
+        z.strictObject({
+          name: z.string(),
+          mass: quantityField("mass", { says: "mass of the part", above: 0 }),
+          relativeDensity: quantityField("ratio", { says: "density of the part to that of water", above: 0, atMost: 12 }),
+        }),
       ),
-      water: quantityField("mass", { says: "mass of the mixing water", above: 0 }),
-      air: quantityField("ratio", { says: "air in the mortar, by its volume", atLeast: 0, below: "50 %" }),
-    }),
-  ))();
+    ),
+    water: quantityField("mass", { says: "mass of the mixing water", above: 0 }),
+    air: quantityField("ratio", { says: "air in the mortar, by its volume", atLeast: 0, below: "50 %" }),
+  }));
 
 /**
  * Yield and density of a mix by absolute volume: each part by its mass and relative density, the water, and the air.

@@ -5,6 +5,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
 import { bedRangePractice } from "../data/mortar.js";
 import { bedMortar } from "./bed-mortar.js";
+import { say } from "./refusals.js";
 
 /** Setting mortar by one bed of the range. */
 export interface BedMortarBy {
@@ -59,6 +60,6 @@ export const bedMortarRange = /* @__PURE__ */ composed({
   },
 });
 
-function notBelow(name: string, bed: Quantity<"length">, than: string, least: Quantity<"length">): readonly Trouble[] {
-  return compare(bed, least) < 0 ? [refusal([name], bed.toString(), `at least the ${than} one, ${least.toString()}`)] : [];
+function notBelow(name: string, bed: Quantity<"length">, than: "low" | "typical", least: Quantity<"length">): readonly Trouble[] {
+  return compare(bed, least) < 0 ? [refusal([name], bed.toString(), say("bedUnderLower", { than, least }))] : [];
 }

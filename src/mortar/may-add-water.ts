@@ -3,6 +3,7 @@ import { composed } from "../core/composed.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { beallLife, c270Life, colourPractice, repointingLife, thinSetPractice, ufgsLife } from "../data/mortar.js";
+import { say } from "./refusals.js";
 
 const limits = {
   "ASTM C270": { within: "2-1/2 h", allows: "water that has dried out may be made up within 2-1/2 h of the first mixing", basis: c270Life },
@@ -44,12 +45,12 @@ export const mayAddWater = /* @__PURE__ */ composed({
       return { mayAdd, why, source: basisText(basis) };
     };
     if (material !== "ASTM C270 mortar") {
-      if (rule !== undefined) work.refuse({ code: "refused", path: ["rule"], given: "", wanted: `leave it out for ${material}` });
+      if (rule !== undefined) work.refuse({ code: "refused", path: ["rule"], given: "", wanted: say("notForMaterial", { material }) });
       const { why, basis } = never[material];
       return answer(false, state === "set" ? setAlready : why, basis);
     }
     if (rule === undefined) {
-      return work.refuse({ code: "missing", path: ["rule"], given: "", wanted: `sources differ; write one of ${Object.keys(limits).join(", ")}` });
+      return work.refuse({ code: "missing", path: ["rule"], given: "", wanted: say("sourcesDiffer", { of: Object.keys(limits) }) });
     }
     const { within, allows, basis } = limits[rule];
     if (state === "set") return answer(false, setAlready, basis);

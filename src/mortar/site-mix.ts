@@ -4,6 +4,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { armyProportions, limeByType, sandByProperty } from "../data/mortar.js";
 import { mixByParts } from "./mix-by-parts.js";
+import { say } from "./refusals.js";
 import { sandPart } from "./sand-part.js";
 
 /**
@@ -40,7 +41,7 @@ export const siteMix = /* @__PURE__ */ composed({
   run: ({ type, specification, sandRatio, ...rest }, work) => {
     work.stand(specification === "property" ? sandByProperty : armyProportions);
     if (specification === "proportion" && compare(sandRatio, quantity("ratio", 3)) > 0) {
-      work.refuse({ code: "tooHigh", path: ["sandRatio"], given: sandRatio.toString(), wanted: "at most 3 where the mortar is specified by proportion" });
+      work.refuse({ code: "tooHigh", path: ["sandRatio"], given: sandRatio.toString(), wanted: say("sandByProportion", { most: 3 }) });
     }
     const { lime, basis } = limeByType[type];
     work.assume(`Type ${type} taken with ${lime} of lime to 1 of cement: ${basisText(basis)}`);

@@ -1,6 +1,6 @@
-import type { Fraction } from "fraction.js";
 import { type Box, type Face, inOrder, max, min } from "../boards/face.js";
 import { nought } from "../boards/exact-length.js";
+import type { Fraction } from "../core/fraction.js";
 
 /** A stretch from one end to the other. */
 interface Stretch {

@@ -1,28 +1,29 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
-import { openingShape } from "../shapes/opening-shape.js";
-import { wallShape } from "../shapes/wall-shape.js";
+import { openingShapeInput } from "../shapes/opening-shape.js";
+import { wallShapeInput } from "../shapes/wall-shape.js";
 
 /** What an end of the wall runs into: at an inside corner and at another material there is a joint; an outside corner has its first joint near by. */
-const end = /* @__PURE__ */ (() =>
+const end = /* @__PURE__ */ atFirstUse(() =>
   z.discriminatedUnion("at", [
     z.strictObject({ at: z.literal("inside corner") }),
     z.strictObject({ at: z.literal("other material") }),
     z.strictObject({ at: z.literal("outside corner"), firstJointWithin: quantityField("length", { says: "greatest distance of the first joint from the outside corner", above: 0 }) }),
-  ]))();
+  ]));
 
 const positions = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => z.array(quantityField("length", { says, atLeast: 0 }));
 
 /** What the layout of movement joints is given. */
-export const movementInput = /* @__PURE__ */ (() =>
+export const movementInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    wall: wallShape,
-    leftEnd: end,
-    rightEnd: end,
+    wall: wallShapeInput(),
+    leftEnd: end(),
+    rightEnd: end(),
     /** Each with its place: the box round it from the left end and the foot of the wall. */
     openings: z.array(
       z.strictObject({
-        shape: openingShape,
+        shape: openingShapeInput(),
         left: quantityField("length", { says: "from the left end of the wall to the opening", atLeast: 0 }),
         bottom: quantityField("length", { says: "from the foot of the wall to the opening", atLeast: 0 }),
       }),
@@ -36,7 +37,7 @@ export const movementInput = /* @__PURE__ */ (() =>
     }),
     mostAcross: quantityField("length", { says: "greatest distance between upright joints", atLeast: "1 ft" }),
     mostUp: quantityField("length", { says: "greatest distance between level joints", atLeast: "1 ft" }),
-  }))();
+  }));
 
 /** What the layout of movement joints is given, as it has been read. */
-export type ReadMovement = z.output<typeof movementInput>;
+export type ReadMovement = z.output<ReturnType<typeof movementInput>>;

@@ -3,6 +3,7 @@ import type { Quantity } from "../core/quantity.js";
 import { quantity } from "../core/read-quantity.js";
 import { brickTable, movementCaution } from "../data/movement.js";
 import { panelSpacing } from "./panel-spacing.js";
+import { say } from "./refusals.js";
 
 /** Greatest spacing of joints in masonry that is laid, not adhered. */
 export interface MasonrySpacing {
@@ -33,15 +34,15 @@ export const masonrySpacing = /* @__PURE__ */ composed({
     height: { is: "length", unit: ["ft", "m"], symbol: "H", says: "height of the wall between its supports, for the rule for concrete masonry", above: 0, optional: true },
   },
   run: ({ rule, wallKind, height }, work): MasonrySpacing => {
-    const wanted = `${rule} does not ask for it; leave it out`;
+    const wanted = say("ruleAsksNot", { rule });
     if (rule === "NCMA TEK 10-2B") {
       if (wallKind !== undefined) work.problem({ code: "refused", path: ["wallKind"], given: wallKind, wanted });
-      if (height === undefined) return work.refuse({ code: "missing", path: ["height"], given: "", wanted: `${rule} goes by the height of the wall` });
+      if (height === undefined) return work.refuse({ code: "missing", path: ["height"], given: "", wanted: say("ruleGoesByHeight", { rule }) });
       const { spacing, fromCorner } = work.part(panelSpacing, { height }).answers;
       return { spacing, fromCorner };
     }
     if (height !== undefined) work.problem({ code: "refused", path: ["height"], given: height.toString(), wanted });
-    if (wallKind === undefined) return work.refuse({ code: "missing", path: ["wallKind"], given: "", wanted: "write one of without openings, with openings, parapet" });
+    if (wallKind === undefined) return work.refuse({ code: "missing", path: ["wallKind"], given: "", wanted: { kind: "choice", of: ["without openings", "with openings", "parapet"] } });
     work.stand(brickTable.basis);
     return { spacing: quantity("length", brickTable.spacing[wallKind]), fromCorner: quantity("length", brickTable.fromCorner), underAngle: quantity("length", brickTable.underAngle) };
   },

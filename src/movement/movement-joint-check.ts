@@ -3,12 +3,14 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { jointsThrough, movementCaution } from "../data/movement.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
+import { say } from "./refusals.js";
 
 const places = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => z.array(quantityField("length", { says, atLeast: 0 }));
 
-const checkInput = /* @__PURE__ */ (() =>
+const checkInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     length: quantityField("length", { says: "length of the wall along which the joints are counted", above: 0 }),
     joints: places("from the beginning of the wall to a joint in the veneer"),
@@ -16,7 +18,7 @@ const checkInput = /* @__PURE__ */ (() =>
     /** How far beside a joint of the backing the joint of the veneer may lie; nought where it is to lie on it. */
     reach: quantityField("length", { says: "how far beside a joint of the backing its joint in the veneer may lie", atLeast: 0 }),
     most: quantityField("length", { says: "greatest distance between joints", above: 0 }),
-  }))();
+  }));
 
 /** A stretch without a joint that is longer than allowed. */
 export interface MovementGap {
@@ -52,7 +54,7 @@ export const movementJointCheck = /* @__PURE__ */ composed({
     work.stand(jointsThrough);
     for (const [name, list] of Object.entries({ joints, backingJoints })) {
       list.forEach((at, index) => {
-        if (compare(at, length) > 0) work.problem({ code: "tooHigh", path: [name, index], given: at.toString(), wanted: `at most the length of the wall, ${length.toString()}` });
+        if (compare(at, length) > 0) work.problem({ code: "tooHigh", path: [name, index], given: at.toString(), wanted: say("beyondWallLength", { length }) });
       });
     }
     const carries = (at: Quantity<"length">) => (joint: Quantity<"length">): boolean => compare(compare(joint, at) < 0 ? subtract(at, joint) : subtract(joint, at), reach) <= 0;

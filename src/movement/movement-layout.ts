@@ -1,8 +1,8 @@
-import type { Fraction } from "fraction.js";
 import { exactLength, nought, type Shown, shownLike } from "../boards/exact-length.js";
 import { type Box, boxRound, cornersWithin, type Face, heightOf, max, widthOf } from "../boards/face.js";
 import { faceOf } from "../boards/wall-face.js";
 import { composed, type Work } from "../core/composed.js";
+import type { Fraction } from "../core/fraction.js";
 import type { Quantity } from "../core/quantity.js";
 import { jointsThrough, movementCaution } from "../data/movement.js";
 import { nested } from "../schema/nested.js";
@@ -10,6 +10,7 @@ import { jointLength, type MetOpening, runsThrough, type Way } from "./joint-len
 import { movementInput, type ReadMovement } from "./layout-input.js";
 import { movementOpenings, refuseOutside } from "./movement-openings.js";
 import { type JointLine, type JointReason, placeLines } from "./place-lines.js";
+import { say } from "./refusals.js";
 
 /** One movement joint. */
 export interface MovementJoint {
@@ -72,9 +73,7 @@ export const movementLayout = /* @__PURE__ */ composed({
   run: (given, work): MovementLayout => {
     work.stand(jointsThrough);
     const face = faceOf(given.wall);
-    if (typeof face === "string") {
-      return work.refuse({ code: "refused", path: ["wall"], given: "", wanted: "a curved top or an inner corner is not laid out; give the wall in parts, each a rectangle, a gable, a trapezoid or an outline without inner corners" });
-    }
+    if ("kind" in face) return work.refuse({ code: "refused", path: ["wall"], given: "", wanted: say("shapeNotLaidOut") });
     refuseOutside(given, face, work);
     const openings = movementOpenings(given.openings, face, work);
     const [across, up] = [uprightLines(given, face, openings, work), levelLines(given, face, openings)];

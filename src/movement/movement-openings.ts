@@ -7,6 +7,7 @@ import { refusal, refuseAll } from "../core/refuse-all.js";
 import { openingMeasures } from "../shapes/opening-measures.js";
 import type { MetOpening } from "./joint-lengths.js";
 import type { ReadMovement } from "./layout-input.js";
+import { say } from "./refusals.js";
 
 /** Most joints one way, so that the panels stay few enough to be told. */
 const mostJoints = 200n;
@@ -21,7 +22,7 @@ export function movementOpenings(openings: ReadMovement["openings"], face: Face,
     return { box, clear: { ...box, top: y.add(exactLength(shape.height)) } };
   });
   const outside = met.flatMap(({ box }, index) => (box.right.compare(face.width) > 0 || box.top.compare(face.height) > 0 ? [index] : []));
-  refuseAll(outside.map((index) => refusal(["openings", index], "", "it reaches beyond the wall")), work);
+  refuseAll(outside.map((index) => refusal(["openings", index], "", say("openingBeyondWall"))), work);
   return met;
 }
 
@@ -29,16 +30,16 @@ export function movementOpenings(openings: ReadMovement["openings"], face: Face,
 export function refuseOutside({ wall, floorLines, backingJoints, mostAcross, mostUp }: ReadMovement, { width, height }: Face, work: Work): void {
   const troubles: Trouble[] = [];
   backingJoints.upright.forEach((at, index) => {
-    if (exactLength(at).compare(width) > 0) troubles.push(refusal(["backingJoints", "upright", index], at.toString(), `the ${wall.kind} is not so wide`));
+    if (exactLength(at).compare(width) > 0) troubles.push(refusal(["backingJoints", "upright", index], at.toString(), say("shapeNotSoWide", { kind: wall.kind })));
   });
   const levels = [...floorLines.map((at, index) => ({ at, path: ["floorLines", index] })), ...backingJoints.level.map((at, index) => ({ at, path: ["backingJoints", "level", index] }))];
   for (const { at, path } of levels) {
     const exactly = exactLength(at);
     if (exactly.compare(exact(0n)) > 0 && exactly.compare(height) < 0) continue;
-    troubles.push(refusal(path, at.toString(), "a level joint lies between the foot and the top of the wall; what lies at them is no joint of this list"));
+    troubles.push(refusal(path, at.toString(), say("levelJointWithin")));
   }
   for (const [name, most, length] of [["mostAcross", mostAcross, width], ["mostUp", mostUp, height]] as const) {
-    if (length.div(exactLength(most)).compare(exact(mostJoints)) > 0) troubles.push(refusal([name], most.toString(), `more than ${String(mostJoints)} joints would be needed; lay the wall out in parts`));
+    if (length.div(exactLength(most)).compare(exact(mostJoints)) > 0) troubles.push(refusal([name], most.toString(), say("tooManyJoints", { most: Number(mostJoints) })));
   }
   refuseAll(troubles, work);
 }

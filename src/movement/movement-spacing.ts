@@ -4,6 +4,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { movementCaution, spacingTable } from "../data/movement.js";
 import { jointByMultiple } from "./joint-by-multiple.js";
+import { say } from "./refusals.js";
 import { widthForRange } from "./width-for-range.js";
 
 /** Spacing and width of movement joints in adhered veneer outside. */
@@ -45,9 +46,9 @@ export const movementSpacing = /* @__PURE__ */ composed({
     work.stand(basis);
     const row = widths.find(({ to }) => compare(spacing, quantity("length", to)) <= 0);
     const mostSpacing = quantity("length", widths[widths.length - 1]?.to ?? "0 ft");
-    if (multiple !== undefined && movement === undefined) work.problem({ code: "missing", path: ["movement"], given: "", wanted: `${edition} asks for ${multiple} times the movement; give it, as by movement.thermal-movement` });
-    if (multiple === undefined && movement !== undefined) work.problem({ code: "refused", path: ["movement"], given: movement.toString(), wanted: `${edition} does not ask for it; see movement.joint-for-movement` });
-    if (row === undefined) return work.refuse({ code: "tooHigh", path: ["spacing"], given: spacing.toString(), wanted: `at most ${mostSpacing.toString()}, the greatest spacing of ${edition}` });
+    if (multiple !== undefined && movement === undefined) work.problem({ code: "missing", path: ["movement"], given: "", wanted: say("editionAsksMovement", { edition, times: multiple }) });
+    if (multiple === undefined && movement !== undefined) work.problem({ code: "refused", path: ["movement"], given: movement.toString(), wanted: say("editionAsksNoMovement", { edition }) });
+    if (row === undefined) return work.refuse({ code: "tooHigh", path: ["spacing"], given: spacing.toString(), wanted: say("greatestSpacing", { spacing: mostSpacing, edition }) });
     const byRange = work.part(widthForRange, { leastWidth: quantity("length", row.width), temperatureRange }).answers;
     const found = { spacing, mostSpacing, extra: byRange.extra };
     if (multiple === undefined || movement === undefined) return { ...found, width: byRange.width, governedBy: "spacing and range" };

@@ -1,5 +1,5 @@
-import type { Fraction } from "fraction.js";
 import { exact } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
 
 /** Why a joint lies where it lies. */
 export type JointReason = "inside corner" | "other material" | "outside corner" | "backing joint" | "floor line" | "jamb" | "head or sill" | "spacing";

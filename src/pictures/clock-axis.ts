@@ -1,4 +1,5 @@
 import { shown, problem } from "../core/problems.js";
+import { say } from "./refusals.js";
 import type { Look } from "./results.js";
 import { line, widthOfWords, words } from "./svg.js";
 
@@ -23,7 +24,7 @@ function readClockTime(text: string): ClockTime | undefined {
 /** Looks whether a value is a time as the answers write it. */
 export const clockTime: Look = (value, path, problems) => {
   if (typeof value !== "string" || readClockTime(value) === undefined) {
-    problems.push(problem({ code: value === undefined ? "missing" : "refused", path, given: value === undefined ? "" : shown(value), wanted: "a time with its distance from UTC is wanted, as the answers have it" }));
+    problems.push(problem({ code: value === undefined ? "missing" : "refused", path, given: value === undefined ? "" : shown(value), wanted: say("timeWanted") }));
   }
 };
 

@@ -4,6 +4,7 @@ import { unitSystem } from "../core/units.js";
 import { boardLabel } from "./board-label.js";
 import { boardShape, offStudMark, openingShape, screwDots, studLines } from "./board-shapes.js";
 import { counted, group, leastWidth, picture, type PictureOptions, underTitle } from "./picture.js";
+import { say } from "./refusals.js";
 import { answersOf, boxOnWall, having, listOf, lookAt, maybe, measured, oneOf, plain, refuse } from "./results.js";
 import { dimensionText, sheetFor, spotOf } from "./sheet.js";
 import { outline } from "./svg.js";
@@ -39,7 +40,7 @@ export interface ElevationOptions extends PictureOptions {
 export function boardElevation(layout: BoardLayout, options: ElevationOptions = {}): string {
   lookAt("pictures.board-elevation", layout, drawnLayout);
   const { title = "Boards on a wall", screws = false } = options;
-  if (screws && layout.screws === undefined) refuse("pictures.board-elevation", ["screws"], "", "the layout has none; lay the boards out with screws, or leave them out here");
+  if (screws && layout.screws === undefined) refuse("pictures.board-elevation", ["screws"], "", say("layoutHasNoScrews"));
   const { sheet, dimensions, right, bottom } = sheetFor(layout, underTitle);
   const firstOf = new Map([...layout.boards].reverse().map(({ board, number }) => [board, number]));
   const labels = layout.boards.map((board) => boardLabel(board, firstOf.get(board.board) ?? board.number, sheet, screws));

@@ -1,7 +1,9 @@
+import { common } from "../core/common-refusals.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum, times } from "../core/quantity-arithmetic.js";
 import { quantity, type Readable } from "../core/read-quantity.js";
 import type { FilmReadingCheck } from "../film/film-reading-check.js";
+import { say } from "./refusals.js";
 import { answersOf, having, listOf, type Look, maybe, measured, oneOf, plain, refuse, written } from "./results.js";
 
 /** One reading with a tooth gauge, as the check was given it. */
@@ -65,12 +67,12 @@ export const drawnCoats = /* @__PURE__ */ ((): Look => {
 export function readCoats(id: string, coats: readonly FilmCoat[]): readonly ReadCoat[] {
   const length = (given: Readable<"length">): Quantity<"length"> => quantity("length", given);
   return coats.map(({ name, check, spots, expected }, index) => {
-    if (spots.length !== check.spots.length) refuse(id, ["coats", index, "spots"], `${String(spots.length)} spots`, `the check has ${String(check.spots.length)}; give the readings that it was made of`);
+    if (spots.length !== check.spots.length) refuse(id, ["coats", index, "spots"], common("counted", { count: spots.length, of: "spots" }), say("checkHasSpots", { count: check.spots.length }));
     const read = spots.map(({ readings = [], teeth = [] }, place): ReadSpot => {
       const { name: of = "", mean } = check.spots[place] ?? {};
       const all = readings.map(length);
       const same = mean === undefined ? all.length === 0 : all.length > 0 && compare(sum(all), times(mean, all.length)) === 0;
-      if (!same) refuse(id, ["coats", index, "spots", place], "", `these readings do not have the mean of ${of} in the check${mean === undefined ? ", which has none" : `, ${mean.toString()}`}; give the readings that it was made of`);
+      if (!same) refuse(id, ["coats", index, "spots", place], "", mean === undefined ? say("meanIsNone", { spot: of }) : say("meanIsOther", { spot: of, mean }));
       const brackets = teeth.map(({ lastWetTooth, firstDryTooth }) => ({ from: length(lastWetTooth), ...(firstDryTooth === undefined ? {} : { until: length(firstDryTooth) }) }));
       const fails = [...new Set(check.fails.filter(({ where }) => where === of).map(({ is }) => is))];
       return { name: of, readings: all, brackets, fails, ...(mean === undefined ? {} : { mean }) };

@@ -2,6 +2,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
 import type { MovementJoint, MovementLayout } from "../movement/movement-layout.js";
 import type { WallBox } from "../boards/placed-board.js";
+import { say } from "./refusals.js";
 import { refuse } from "./results.js";
 import { type Area, dimensionText, type Sheet } from "./sheet.js";
 import { spread } from "./spread.js";
@@ -34,7 +35,7 @@ interface Given {
 export function refuseOtherJoints(id: string, joints: readonly LetteredJoint[], { wall, openings, movement }: Given): void {
   const [width, height] = (["width", "height"] as const).map((size) => farthest((movement?.panels ?? []).map((panel) => sum([panel[size === "width" ? "left" : "bottom"], panel[size]]))));
   if (width !== undefined && height !== undefined && (compare(width, wall.width) !== 0 || compare(height, wall.height) !== 0)) {
-    refuse(id, ["movement"], "", `it was laid out on a wall ${dimensionText(width)} wide and ${dimensionText(height)} high, and this one is ${dimensionText(wall.width)} by ${dimensionText(wall.height)}`);
+    refuse(id, ["movement"], "", say("otherWall", { width: dimensionText(width), height: dimensionText(height), wallWidth: dimensionText(wall.width), wallHeight: dimensionText(wall.height) }));
   }
   for (const { at, runs, length, throughOpening } of joints) {
     const place = dimensionText(at);
@@ -43,9 +44,9 @@ export function refuseOtherJoints(id: string, joints: readonly LetteredJoint[], 
       return Math.min(compare(at, from), compare(sum([from, size]), at));
     });
     const crossed = meets.includes(1);
-    if (crossed !== throughOpening) refuse(id, ["openings"], "", `the ${runs} movement joint at ${place} ${throughOpening ? "meets an opening that is not given here" : "was laid out without the opening it meets here"}`);
+    if (crossed !== throughOpening) refuse(id, ["openings"], "", say(throughOpening ? "jointMeetsUngiven" : "jointWithoutOpening", { runs, place }));
     const free = meets.every((one) => one < 0);
-    if (free && compare(length, runs === "upright" ? wall.height : wall.width) !== 0) refuse(id, ["movement"], "", `the ${runs} joint at ${place} is ${dimensionText(length)} long, and no opening given here shortens it; give the openings of the layout, and a wall with four square corners`);
+    if (free && compare(length, runs === "upright" ? wall.height : wall.width) !== 0) refuse(id, ["movement"], "", say("jointIsShorter", { runs, place, length: dimensionText(length) }));
   }
 }
 

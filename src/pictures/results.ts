@@ -2,19 +2,22 @@ import type { DimensionName } from "../core/dimensions.js";
 import { InputError, type Path, problem, type Problem, shown } from "../core/problems.js";
 import { Quantity } from "../core/quantity.js";
 import { readQuantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
+import type { Words } from "../core/wording.js";
+import { say } from "./refusals.js";
 
 /** Looks at a value and notes what is wrong with it. */
 export type Look = (value: unknown, path: Path, problems: Problem[]) => void;
 
-function fault(path: Path, value: unknown, wanted: string): Problem {
+function fault(path: Path, value: unknown, wanted: Words | ""): Problem {
   const missing = value === undefined;
   return problem({ code: missing ? "missing" : "wrongKind", path, given: missing ? "" : shown(value), wanted });
 }
 
 /** A quantity as answers hold it. One that came back from JSON is none. */
 export const measured = (dimension: DimensionName): Look => (value, path, problems) => {
-  if (!Quantity.is(value)) problems.push(fault(path, value, `it is to be a quantity of ${dimension}, as the answers have it; what comes from JSON is none any more`));
-  else if (value.dimension !== dimension) problems.push(problem({ code: "wrongDimension", path, given: value.toString(), found: value.dimension, wanted: `${dimension} is wanted` }));
+  if (!Quantity.is(value)) problems.push(fault(path, value, say("quantityWanted", { dimension })));
+  else if (value.dimension !== dimension) problems.push(problem({ code: "wrongDimension", path, given: value.toString(), found: value.dimension, wanted: say("dimensionWanted", { dimension }) }));
 };
 
 /** A quantity that is written by hand: `"4 ft"`, or one of the answers. */
@@ -25,7 +28,7 @@ export const written = (dimension: DimensionName): Look => (value, path, problem
 
 /** A value of a plain kind. */
 export const plain = (kind: "string" | "number" | "boolean"): Look => (value, path, problems) => {
-  if (typeof value !== kind) problems.push(fault(path, value, `a ${kind} is wanted`));
+  if (typeof value !== kind) problems.push(fault(path, value, say("kindWanted", { kind })));
 };
 
 /** One of some texts. */
@@ -35,8 +38,8 @@ export const oneOf = (...texts: readonly string[]): Look => (value, path, proble
 
 /** A list with at least so many in it. */
 export const listOf = (look: Look, least = 0): Look => (value, path, problems) => {
-  if (!Array.isArray(value)) problems.push(fault(path, value, "a list is wanted"));
-  else if (value.length < least) problems.push(problem({ code: "refused", path, given: `${String(value.length)} in the list`, wanted: `give ${String(least)} or more` }));
+  if (!Array.isArray(value)) problems.push(fault(path, value, say("listWanted")));
+  else if (value.length < least) problems.push(problem(refusal(path, say("inTheList", { count: value.length }), say("giveOrMore", { least }))));
   else for (const [index, one] of value.entries()) look(one, [...path, index], problems);
 };
 
@@ -46,7 +49,7 @@ export const maybe = (look: Look): Look => (value, path, problems) => {
 };
 
 /** An object with these keys; others are not looked at. */
-export const having = (keys: Readonly<Record<string, Look>>, wanted = "an object is wanted"): Look => (value, path, problems) => {
+export const having = (keys: Readonly<Record<string, Look>>, wanted = say("objectWanted")): Look => (value, path, problems) => {
   if (typeof value !== "object" || value === null || Array.isArray(value)) problems.push(fault(path, value, wanted));
   else for (const [key, look] of Object.entries(keys)) look((value as Readonly<Record<string, unknown>>)[key], [...path, key], problems);
 };
@@ -55,7 +58,7 @@ export const having = (keys: Readonly<Record<string, Look>>, wanted = "an object
 export const boxOnWall = (keys: Readonly<Record<string, Look>> = {}): Look => having({ left: measured("length"), bottom: measured("length"), width: measured("length"), height: measured("length"), ...keys });
 
 /** The answers of a function of the package, with what of them is drawn. */
-export const answersOf = (name: string, keys: Readonly<Record<string, Look>>): Look => having(keys, `give the answers of ${name} as they came`);
+export const answersOf = (name: string, keys: Readonly<Record<string, Look>>): Look => having(keys, say("giveAnswersOf", { of: name }));
 
 /** Ends a drawing in one error where what it is given cannot be drawn. */
 export function lookAt(id: string, value: unknown, look: Look): void {
@@ -65,6 +68,6 @@ export function lookAt(id: string, value: unknown, look: Look): void {
 }
 
 /** Ends a drawing with something that does not go together. */
-export function refuse(id: string, path: Path, given: string, wanted: string): never {
-  throw new InputError(id, [problem({ code: "refused", path, given, wanted })]);
+export function refuse(id: string, path: Path, given: string | Words, wanted: Words): never {
+  throw new InputError(id, [problem(refusal(path, given, wanted))]);
 }

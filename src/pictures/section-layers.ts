@@ -3,6 +3,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { quantity, type Readable } from "../core/read-quantity.js";
 import type { AssemblyWeight, WeighedLayer } from "../limits/assembly-weight.js";
 import type { Hatch } from "./hatching.js";
+import { say } from "./refusals.js";
 import { answersOf, having, listOf, type Look, maybe, measured, oneOf, plain, refuse, written } from "./results.js";
 
 /** What a layer is made of, for its hatching: the way it is drawn, and how the legend calls it. */
@@ -58,16 +59,16 @@ export interface ReadLayer {
 /** Reads the layers; weights of which none belongs to them are refused. */
 export function readLayers(id: string, { layers, weight }: WallSection): readonly ReadLayer[] {
   const lost = (weight?.layers ?? []).filter(({ name }) => !layers.some((layer) => layer.name === name));
-  if (lost.length > 0 && lost.length === weight?.layers.length) refuse(id, ["weight"], "", `none of its layers has the name of one here; the section has ${layers.map(({ name }) => name).join(", ")}`);
+  if (lost.length > 0 && lost.length === weight?.layers.length) refuse(id, ["weight"], "", say("noLayerOfThatName", { layers: layers.map(({ name }) => name) }));
   const nought = quantity("length", "0 in");
   return layers.map((layer, index) => {
     const { name, of } = layer;
     const thickness = quantity("length", layer.thickness);
-    if (compare(thickness, nought) <= 0) refuse(id, ["layers", index, "thickness"], thickness.toString(), "a layer is thicker than nought");
+    if (compare(thickness, nought) <= 0) refuse(id, ["layers", index, "thickness"], thickness.toString(), say("layerThickerThanNought"));
     const weighed = weight?.layers.find((one) => one.name === name);
     if (layer.of !== "studs") return { name, of, thickness, ...(weighed === undefined ? {} : { weight: weighed }) };
     const studs = { faceWidth: quantity("length", layer.faceWidth), spacing: quantity("length", layer.spacing) };
-    if (compare(studs.faceWidth, nought) <= 0 || compare(studs.spacing, studs.faceWidth) <= 0) refuse(id, ["layers", index, "spacing"], studs.spacing.toString(), `studs ${studs.faceWidth.toString()} wide stand further apart than that`);
+    if (compare(studs.faceWidth, nought) <= 0 || compare(studs.spacing, studs.faceWidth) <= 0) refuse(id, ["layers", index, "spacing"], studs.spacing.toString(), say("studsFurtherApart", { width: studs.faceWidth }));
     return { name, of, thickness, studs, ...(weighed === undefined ? {} : { weight: weighed }) };
   });
 }

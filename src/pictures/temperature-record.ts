@@ -2,6 +2,7 @@ import type { EquivalentAge } from "../timing/equivalent-age.js";
 import type { WorkWindows } from "../timing/work-windows.js";
 import type { MasonryWeather } from "../weather/masonry-weather.js";
 import { type ClockTime, clockOf, clockTime } from "./clock-axis.js";
+import { say } from "./refusals.js";
 import { answersOf, having, listOf, type Look, maybe, measured, plain, refuse } from "./results.js";
 
 /** What a chart of temperatures is drawn from. */
@@ -36,7 +37,7 @@ export interface AgeSpell extends Spell {
 /** What a chart of temperatures is drawn from, looked at. */
 export const drawnRecord = /* @__PURE__ */ ((): Look => {
   const hour = having({ at: clockTime, temperature: measured("temperature"), band: plain("string"), stops: plain("boolean") });
-  const interval = having({ from: clockTime, lasts: measured("time"), temperature: measured("temperature"), total: measured("time") }, "give the intervals of a record by the clock");
+  const interval = having({ from: clockTime, lasts: measured("time"), temperature: measured("temperature"), total: measured("time") }, say("giveIntervals"));
   const window = having({ work: plain("string"), done: clockTime, earliest: maybe(clockTime), typical: maybe(clockTime), latest: maybe(clockTime), test: plain("string") });
   return having({
     weather: answersOf("masonryWeather", { ruleSet: plain("string"), hours: listOf(hour, 2), firstStop: maybe(clockTime) }),
@@ -57,7 +58,7 @@ export function degreesOf({ hours: [first] }: MasonryWeather): DegreeUnit {
 export function bandSpells(id: string, { hours }: MasonryWeather, unit: DegreeUnit): readonly BandSpell[] {
   const clocks = hours.map(({ at }) => clockOf(at));
   const unordered = clocks.findIndex(({ at }, index) => at <= (clocks[index - 1]?.at ?? Number.NEGATIVE_INFINITY));
-  if (unordered >= 0) refuse(id, ["weather", "hours", unordered, "at"], hours[unordered]?.at ?? "", "the hours stand in the order of time, each once");
+  if (unordered >= 0) refuse(id, ["weather", "hours", unordered, "at"], hours[unordered]?.at ?? "", say("hoursInOrder"));
   return hours.map(({ temperature, band, stops }, index): BandSpell => {
     const from = clocks[index] as ClockTime;
     const before = clocks[index - 1];

@@ -1,5 +1,7 @@
+import { common } from "../core/common-refusals.js";
 import { quantity } from "../core/read-quantity.js";
 import type { BondPiece } from "../layout/bond-course.js";
+import { say } from "./refusals.js";
 import { refuse } from "./results.js";
 import type { Area, Sheet } from "./sheet.js";
 import { element, line } from "./svg.js";
@@ -20,7 +22,7 @@ export interface PlacedUnit {
 /** Every unit of the panels: the first course of the bond lies in every odd course, the other in every even one. */
 export function placedUnits(id: string, panels: readonly CoursedPanel[], sheet: Sheet, face: Area, holes: readonly Area[]): readonly PlacedUnit[] {
   const total = panels.reduce((sum, { coursing, bond: { courses: [odd, even] } }) => sum + Math.ceil(coursing.storyRod.length / 2) * odd.pieces.length + Math.floor(coursing.storyRod.length / 2) * even.pieces.length, 0);
-  if (total > most) refuse(id, ["panels"], `${String(total)} units`, `more than ${String(most)} cannot be told apart on a sheet; draw a part of the wall`);
+  if (total > most) refuse(id, ["panels"], common("counted", { count: total, of: "units" }), say("tooManyUnits", { most }));
   return panels.flatMap(({ left, bottom, coursing, bond }, index) => {
     const [x, y] = [sheet.x(quantity("length", left)), sheet.y(quantity("length", bottom))];
     const runs = bond.courses.map(({ pieces }) => pieces.map((piece) => ({ is: piece.is, left: x + sheet.scaled(piece.left), width: sheet.scaled(piece.length) })));
@@ -32,7 +34,7 @@ export function placedUnits(id: string, panels: readonly CoursedPanel[], sheet: 
       });
     });
     const outside = units.find(({ area }) => area.left < face.left - near || area.right > face.right + near || area.top < face.top - near || area.bottom > face.bottom + near);
-    if (outside !== undefined) refuse(id, ["panels", index], "", "its courses or its bond reach beyond the wall; give the panel its own height and length, and its place");
+    if (outside !== undefined) refuse(id, ["panels", index], "", say("panelBeyondWall"));
     return units;
   });
 }

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { clockField, zoneField } from "../timing/clock-field.js";
 import { recordInput } from "../timing/record-input.js";
@@ -6,16 +7,16 @@ import { recordInput } from "../timing/record-input.js";
 const length = (says: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says, atLeast: 0, atMost: "10000 ft" });
 
 /** Where a batch went: a part of an elevation by its edges, as one faces it. */
-const place = /* @__PURE__ */ (() =>
+const place = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     elevation: z.string(),
     left: length("left edge, from the left end of the elevation"),
     right: length("right edge, from the left end of the elevation"),
     bottom: length("lower edge, from the base line"),
     top: length("upper edge, from the base line"),
-  }))();
+  }));
 
-const entry = /* @__PURE__ */ (() =>
+const entry = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     batch: z.string(),
     material: z.string(),
@@ -25,16 +26,16 @@ const entry = /* @__PURE__ */ (() =>
     firstWater: clockField("first water on the powder"),
     usedUp: z.optional(clockField("when the last of it was on the wall or thrown away")),
     wallTemperature: quantityField("temperature", { says: "temperature of the wall", atLeast: "-20 degF", atMost: "160 degF" }),
-    places: z.readonly(z.array(place)),
+    places: z.readonly(z.array(place())),
     note: z.optional(z.string()),
-  }))();
+  }));
 
 /** A log of batches, and the readings of the wall that belong to it. */
-export const batchLog = {
-  zone: /* @__PURE__ */ zoneField(),
-  batches: /* @__PURE__ */ (() => z.readonly(z.array(entry)))(),
-  readings: /* @__PURE__ */ (() => z.optional(recordInput))(),
-};
+export const batchLog = /* @__PURE__ */ atFirstUse(() => ({
+  zone: zoneField(),
+  batches: z.readonly(z.array(entry())),
+  readings: z.optional(recordInput()),
+}));
 
 /** One batch as it is written down: plain texts, so that any store can keep it. */
 export interface BatchEntry {
@@ -60,14 +61,14 @@ export interface BatchPlace {
 }
 
 /** One batch as it has been read. */
-export type BatchRead = z.output<typeof entry>;
+export type BatchRead = z.output<ReturnType<typeof entry>>;
 
 /** A place as it has been read. */
-export type PlaceRead = z.output<typeof place>;
+export type PlaceRead = z.output<ReturnType<typeof place>>;
 
 /** A log as it has been read. */
 export interface BatchLogRead {
   readonly zone?: string | undefined;
   readonly batches: readonly BatchRead[];
-  readonly readings?: z.output<typeof recordInput> | undefined;
+  readonly readings?: z.output<ReturnType<typeof recordInput>> | undefined;
 }

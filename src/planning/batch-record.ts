@@ -4,6 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { equalWater } from "../data/planning.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nested } from "../schema/nested.js";
 import { batchLog } from "./batch-log-input.js";
 import { type BatchRow, batchRows } from "./batch-rows.js";
@@ -39,7 +40,7 @@ export interface BatchRecord {
   readonly overlaps: readonly { readonly elevation: string; readonly batches: readonly [string, string] }[];
 }
 
-const input = /* @__PURE__ */ (() => z.strictObject(batchLog))();
+const input = /* @__PURE__ */ atFirstUse(() => z.strictObject(batchLog()));
 
 /**
  * A log of batches with what follows from it: water to dry mix of each, what came of which lot, whether batches of one

@@ -1,13 +1,15 @@
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { type Clock, clockText, isBefore, readClock, troublesIn } from "../timing/clock.js";
 import { type Reading, readReadings } from "../timing/record.js";
 import { unshown } from "../timing/unshown.js";
 import type { BatchLogRead, BatchRead, PlaceRead } from "./batch-log-input.js";
 import { placeArea } from "./place-area.js";
+import { say } from "./refusals.js";
 import { waterRatio } from "./water-ratio.js";
 
 /** The readings of the wall while a batch was in use. */
@@ -42,14 +44,14 @@ type WallReading = Reading<{ readonly at: string; readonly temperature: Quantity
 
 /** Reads a log: batches of one name, a batch used up before its first water and places inside out are refused. */
 export function batchRows({ zone, batches, readings: record }: BatchLogRead, work: Work): readonly BatchRow[] {
-  if (batches.length === 0 || batches.length > 10_000) work.refuse({ code: "refused", path: ["batches"], given: `${String(batches.length)} batches`, wanted: "there are from 1 to 10000" });
+  if (batches.length === 0 || batches.length > 10_000) work.refuse(refusal(["batches"], common("counted", { count: batches.length, of: "batches" }), common("fromOneTo", { most: 10_000 })));
   const clocks = batches.map(({ firstWater, usedUp }, index) => ({
     first: readClock(firstWater, { path: ["batches", index, "firstWater"], says: "first water on the powder", zone }),
     used: usedUp === undefined ? undefined : readClock(usedUp, { path: ["batches", index, "usedUp"], says: "when the last of it was used", zone }),
   }));
   refuseAll([...clocks.flatMap(({ first, used }) => troublesIn([first, used])), ...doubles(batches), ...insideOut(batches)], work);
   const times = clocks as readonly { readonly first: Clock; readonly used?: Clock }[];
-  refuseAll(times.flatMap(({ first, used }, index): Trouble[] => (used !== undefined && isBefore(used, first) ? [{ code: "refused", path: ["batches", index, "usedUp"], given: clockText(used), wanted: `it must not come before the first water, ${clockText(first)}` }] : [])), work);
+  refuseAll(times.flatMap(({ first, used }, index): Trouble[] => (used !== undefined && isBefore(used, first) ? [{ code: "refused", path: ["batches", index, "usedUp"], given: clockText(used), wanted: say("notBeforeFirstWater", { time: clockText(first) }) }] : [])), work);
   const readings = record === undefined ? undefined : readReadings(record, work, ["readings"]);
   return batches.map(({ batch, material, lot, dryMass, water, wallTemperature, places, note }, index): BatchRow => {
     const { first, used } = times[index] as { readonly first: Clock; readonly used?: Clock };
@@ -69,15 +71,15 @@ export function batchRows({ zone, batches, readings: record }: BatchLogRead, wor
 function insideOut(batches: readonly BatchRead[]): readonly Trouble[] {
   return batches.flatMap(({ places }, index) => places.flatMap(({ left, right, bottom, top }, place): Trouble[] => {
     const path = ["batches", index, "places", place];
-    return ([["right", left, right], ["top", bottom, top]] as const).flatMap(([name, from, until]) => (compare(until, from) > 0 ? [] : [{ code: "tooLow", path: [...path, name], given: until.toString(), wanted: `above ${from.toString()}` }]));
+    return ([["right", left, right], ["top", bottom, top]] as const).flatMap(([name, from, until]) => (compare(until, from) > 0 ? [] : [{ code: "tooLow", path: [...path, name], given: until.toString(), wanted: say("aboveTheOther", { other: from }) }]));
   }));
 }
 
 function doubles(batches: readonly BatchRead[]): readonly Trouble[] {
   return batches.flatMap(({ batch }, index): Trouble[] => {
-    if (batch.trim() === "") return [{ code: "refused", path: ["batches", index, "batch"], given: '""', wanted: "write the name or number on the batch" }];
+    if (batch.trim() === "") return [{ code: "refused", path: ["batches", index, "batch"], given: '""', wanted: say("nameTheBatch") }];
     const before = batches.findIndex((other) => other.batch === batch);
-    return before < index ? [{ code: "refused", path: ["batches", index, "batch"], given: `"${batch.slice(0, 80)}"`, wanted: "there is a batch of this name already; give each its own" }] : [];
+    return before < index ? [{ code: "refused", path: ["batches", index, "batch"], given: `"${batch.slice(0, 80)}"`, wanted: common("takenName", { of: "a batch" }) }] : [];
   });
 }
 

@@ -1,24 +1,27 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import { compare } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { batchLog, type PlaceRead } from "./batch-log-input.js";
 import { type BatchRow, batchRows } from "./batch-rows.js";
+import { say } from "./refusals.js";
 
 /** The batches a unit was set and pointed with. */
 export interface BatchesAt {
   readonly batches: readonly BatchRow[];
 }
 
-const unit = /* @__PURE__ */ (() =>
+const unit = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     elevation: z.string(),
     across: quantityField("length", { says: "middle of the unit, from the left end of the elevation", atLeast: 0 }),
     up: quantityField("length", { says: "middle of the unit, from the base line", atLeast: 0 }),
-  }))();
+  }));
 
-const input = /* @__PURE__ */ (() => z.strictObject({ ...batchLog, unit }))();
+const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ ...batchLog(), unit: unit() }));
 
 /**
  * Which batches a unit came from, by its place on an elevation: lot, water, hour, and the readings of the wall meanwhile. On
@@ -48,7 +51,7 @@ export const batchesAt = /* @__PURE__ */ composed({
     const batches = rows.filter(({ places }) => places.some(covers));
     if (batches.length === 0) {
       const known = [...new Set(rows.flatMap(({ places }) => places.map((place) => place.elevation)))];
-      work.refuse({ code: "noAnswer", path: ["unit"], given: `${elevation}, ${across.toString()} across, ${up.toString()} up`, wanted: `no batch is written down there; there are places on ${known.join(", ")}` });
+      work.refuse(refusal(["unit"], say("placeOfUnit", { elevation, across, up }), say("noBatchThere", { elevations: known }), "noAnswer"));
     }
     return { batches };
   },

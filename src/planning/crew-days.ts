@@ -1,7 +1,10 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { crewDuration } from "./crew-duration.js";
@@ -32,22 +35,22 @@ export interface CrewDays {
 const time = (says: string, above = false): ReturnType<typeof quantityField<"time">> => quantityField("time", { says, atMost: "24 h", ...(above ? { above: 0 } : { atLeast: 0 }) });
 
 /** A working day: how long, what is taken off it, and what is paid. */
-export const dayInput = /* @__PURE__ */ (() =>
+export const dayInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     workday: time("day from leaving to coming back", true),
     lunch: time("lunch"),
     travel: time("travel and carrying to the place of work"),
     breaks: time("breaks, setting up and cleaning up"),
     paid: time("time that is paid for a day", true),
-  }))();
+  }));
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    tasks: z.readonly(z.array(z.strictObject({ name: z.string(), rate: rateInput }))),
-    day: dayInput,
+    tasks: z.readonly(z.array(z.strictObject({ name: z.string(), rate: rateInput() }))),
+    day: dayInput(),
     crew: quantityField("count", { says: "persons in the crew who do this work", above: 0, atMost: 1000 }),
     availability: quantityField("ratio", { says: "share of the crew that is there", above: 0, atMost: 1 }),
-  }))();
+  }));
 
 /**
  * Person-days, the share of paid time that is time at the tool, and the working days of a crew, from areas and rates of your own.
@@ -69,7 +72,7 @@ export const crewDays = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(input),
   cautions: ["Rates are those of your own records; a rate read or heard elsewhere is for a first look. Keep hours by task and feed the next bid."],
   run: ({ tasks, day, crew, availability }, work): CrewDays => {
-    if (tasks.length === 0 || tasks.length > 1000) work.refuse({ code: "refused", path: ["tasks"], given: `${String(tasks.length)} tasks`, wanted: "there are from 1 to 1000" });
+    if (tasks.length === 0 || tasks.length > 1000) work.refuse(refusal(["tasks"], common("counted", { count: tasks.length, of: "tasks" }), common("fromOneTo", { most: 1000 })));
     const told = tasks.map(({ name, rate }, index): TaskLabour => ({ name, labour: labourOf(rate, work, ["tasks", index, "rate"]) }));
     const labour = sum(told.map((task) => task.labour));
     const { atTool, efficiency, equivalent } = work.part(toolTime, day, ["day"]).answers;

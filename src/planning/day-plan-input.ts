@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { clockField, dayField, zoneField } from "../timing/clock-field.js";
 import { airRecordInput, recordInput } from "../timing/record-input.js";
@@ -8,17 +9,17 @@ const hold = (says: string): ReturnType<typeof quantityField<"time">> => quantit
 const minutes = (says: string): ReturnType<typeof quantityField<"time">> => quantityField("time", { says, above: 0, atMost: "24 h" });
 
 /** The wait before a stage, at the reference temperature of the plan. */
-const wait = /* @__PURE__ */ (() =>
+const wait = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     work: z.enum(["tape", "coat", "ledger", "pointing", "tooling", "uncovering", "brushing", "washing"]),
     after: z.optional(z.string()),
     least: hold("least wait at the reference temperature, from the data sheet"),
     typical: z.optional(hold("usual wait at the reference temperature")),
     most: z.optional(hold("longest wait at the reference temperature, from the beginning of the stage before")),
-  }))();
+  }));
 
 /** Mortar mixed in batches for a stage. */
-const batches = /* @__PURE__ */ (() =>
+const batches = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     volume: quantityField("volume", { says: "mortar to be mixed in all, with waste", above: 0 }),
     batch: quantityField("volume", { says: "mortar in the largest batch", above: 0 }),
@@ -27,21 +28,21 @@ const batches = /* @__PURE__ */ (() =>
     slakeHigh: minutes("most time to slake, from the bag"),
     remixing: minutes("time of mixing again, without water"),
     life: minutes("life of the batch at the reference temperature, from the first water"),
-  }))();
+  }));
 
-const stage = /* @__PURE__ */ (() =>
+const stage = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     name: z.string(),
-    rate: rateInput,
+    rate: rateInput(),
     persons: z.optional(quantityField("count", { says: "persons at this stage", above: 0, atMost: 1000 })),
     inWeather: z.enum(["stops", "goes on"]),
-    hold: z.optional(wait),
+    hold: z.optional(wait()),
     frostCure: z.optional(quantityField("time", { says: "age at the reference temperature at which a frost does no lasting harm", above: 0, atMost: "60 d" })),
-    batches: z.optional(batches),
-  }))();
+    batches: z.optional(batches()),
+  }));
 
 /** What a plan of days is made from. */
-export const dayPlanInput = /* @__PURE__ */ (() =>
+export const dayPlanInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     start: clockField("when the plan begins"),
     zone: zoneField(),
@@ -58,19 +59,19 @@ export const dayPlanInput = /* @__PURE__ */ (() =>
     activation: quantityField("temperatureDifference", { says: "activation energy over the gas constant, in kelvins; both rules are asked before a frost", atLeast: "1000 K", atMost: "10000 K" }),
     reference: quantityField("temperature", { says: "temperature for which waits and lives are known", atLeast: "40 degF", atMost: "120 degF" }),
     holdsBy: z.enum(["least", "typical"]),
-    wall: recordInput,
+    wall: recordInput(),
     weather: z.optional(
       z.strictObject({
         ruleSet: z.enum(["TMS 602-02", "UK warranty standards 2023"]),
         stopBelow: z.optional(quantityField("temperature", { says: "temperature of the air below which this crew sets nothing", atLeast: "-20 degF", atMost: "50 degF" })),
-        record: airRecordInput,
+        record: airRecordInput(),
       }),
     ),
-    stages: z.readonly(z.array(stage)),
-  }))();
+    stages: z.readonly(z.array(stage())),
+  }));
 
 /** The input of a plan as it has been read. */
-export type DayPlanRead = z.output<typeof dayPlanInput>;
+export type DayPlanRead = z.output<ReturnType<typeof dayPlanInput>>;
 
 /** A stage as it has been read. */
 export type StageRead = DayPlanRead["stages"][number];

@@ -1,14 +1,16 @@
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { nested } from "../schema/nested.js";
 import { type Clock, clockAfter, clockText, isBefore, readClock, troublesIn } from "../timing/clock.js";
 import { readReadings } from "../timing/record.js";
 import { type MasonryWeather, masonryWeather } from "../weather/masonry-weather.js";
 import { dayPlanInput, type DayPlanRead } from "./day-plan-input.js";
 import { grouped } from "./grouped.js";
+import { say } from "./refusals.js";
 import { shiftShare } from "./shift-share.js";
 import { laterOf, shiftsFrom, stretchAfter } from "./shifts.js";
 import { type StageDay, type StageGround, layStage } from "./stage-days.js";
@@ -91,7 +93,7 @@ export const dayPlan = /* @__PURE__ */ composed({
       const { days, stretch } = layStage(held === undefined ? free : laterOf(free, held.from), { ...ground, ...stops, stage, labour, persons: stage.persons ?? plan.crew, at });
       laid.push({ name: stage.name, ...stretch });
       if (stage.hold?.most !== undefined && held?.hold.latest === undefined && isBefore(wallEnds, stretch.from)) {
-        work.refuse({ code: "noAnswer", path: ["wall"], given: `it ends ${clockText(wallEnds)}`, wanted: `${stage.name} begins ${clockText(stretch.from)}, and whether its window is open then is not known; give a longer record` });
+        work.refuse(refusal(["wall"], say("ends", { time: clockText(wallEnds) }), say("windowNotKnown", { stage: stage.name, time: clockText(stretch.from) }), "noAnswer"));
       }
       const open = inWindow(stretch.from, held?.hold);
       if (!open) work.caution(`${stage.name} begins after its window is shut, ${held?.hold.latest ?? ""}: bring it forward, or ask the data sheet how the face is made ready.`);
@@ -103,11 +105,11 @@ export const dayPlan = /* @__PURE__ */ composed({
 
 function faultsOf({ stages, crew, weather }: DayPlanRead): readonly Trouble[] {
   return [
-    ...(stages.length === 0 || stages.length > 100 ? [{ code: "refused" as const, path: ["stages"], given: `${String(stages.length)} stages`, wanted: "there are from 1 to 100" }] : []),
+    ...(stages.length === 0 || stages.length > 100 ? [refusal(["stages"], common("counted", { count: stages.length, of: "stages" }), common("fromOneTo", { most: 100 }))] : []),
     ...stages.flatMap(({ name, persons, inWeather }, index): Trouble[] => [
-      ...(stages.findIndex((other) => other.name === name) < index ? [{ code: "refused" as const, path: ["stages", index, "name"], given: `"${name.slice(0, 80)}"`, wanted: "there is a stage of this name already; give each its own" }] : []),
-      ...(persons !== undefined && compare(persons, crew) > 0 ? [{ code: "tooHigh" as const, path: ["stages", index, "persons"], given: persons.toString(), wanted: `at most the crew, ${crew.toString()}` }] : []),
-      ...(inWeather === "stops" && weather === undefined ? [{ code: "missing" as const, path: ["weather"], given: "", wanted: `${name} stops for weather; give its record and the rule` }] : []),
+      ...(stages.findIndex((other) => other.name === name) < index ? [{ code: "refused" as const, path: ["stages", index, "name"], given: `"${name.slice(0, 80)}"`, wanted: common("takenName", { of: "a stage" }) }] : []),
+      ...(persons !== undefined && compare(persons, crew) > 0 ? [{ code: "tooHigh" as const, path: ["stages", index, "persons"], given: persons.toString(), wanted: say("mostOfCrew", { crew }) }] : []),
+      ...(inWeather === "stops" && weather === undefined ? [{ code: "missing" as const, path: ["weather"], given: "", wanted: say("stopsForWeather", { stage: name }) }] : []),
     ]),
   ];
 }

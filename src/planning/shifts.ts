@@ -3,6 +3,7 @@ import type { Quantity } from "../core/quantity.js";
 import { quantity } from "../core/read-quantity.js";
 import { refuseAll } from "../core/refuse-all.js";
 import { type CalendarDay, type Clock, clockAfter, clockOn, dayOf, isBefore, readDate, readTimeOfDay, troublesIn } from "../timing/clock.js";
+import { say } from "./refusals.js";
 
 /** A stretch of time by the clock. */
 export interface Stretch {
@@ -68,8 +69,8 @@ function edgesOf({ from, until, workdays, closed = [] }: ShiftsRead, work: Work)
   const dates = closed.map((day, index) => readDate(day, { path: [...path, "closed", index], says: "a day on which nobody works" }));
   refuseAll([
     ...times.flatMap((one) => (typeof one === "object" ? [one] : [])), ...troublesIn(dates),
-    ...(from === until ? [{ code: "refused" as const, path: [...path, "until"], given: until, wanted: `it must not be the beginning, ${from}` }] : []),
-    ...(workdays.length === 0 ? [{ code: "refused" as const, path: [...path, "workdays"], given: "", wanted: "name the days of the week on which the crew works" }] : []),
+    ...(from === until ? [{ code: "refused" as const, path: [...path, "until"], given: until, wanted: say("notTheBeginning", { from }) }] : []),
+    ...(workdays.length === 0 ? [{ code: "refused" as const, path: [...path, "workdays"], given: "", wanted: say("nameWorkdays") }] : []),
   ], work);
   const [begin, end] = times;
   if (typeof begin !== "number" || typeof end !== "number") throw new Error("what is wrong with the shift has been refused");

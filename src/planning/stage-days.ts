@@ -2,6 +2,7 @@ import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { type Clock, clockAfter, clockText, isBefore, timeBetween } from "../timing/clock.js";
 import { lastUnitToday } from "../timing/last-unit-today.js";
 import { type MixClock, mixClock } from "../timing/mix-clock.js";
@@ -9,6 +10,7 @@ import { unshown } from "../timing/unshown.js";
 import { batchesInDay } from "./batches-in-day.js";
 import type { DayPlanRead, StageRead } from "./day-plan-input.js";
 import { labourTime } from "./labour-time.js";
+import { say } from "./refusals.js";
 import { earlierOf, laterOf, type Shifts, type Stretch, without } from "./shifts.js";
 import { clockOf, wallOf } from "./stage-hold.js";
 import { stretchLabour } from "./stretch-labour.js";
@@ -84,13 +86,13 @@ export function layStage(from: Clock, ground: StageGround): { readonly days: rea
     });
     if (compare(left, subtract(left, left)) <= 0) return { days, stretch: { from: begun, until: dayUntil } };
   }
-  return work.refuse({ code: "noAnswer", path: at, given: `${left.toString()} of ${labour.toString()} are left`, wanted: `${stage.name} does not come to its end within 400 days of the beginning; look at crew, weather and frost` });
+  return work.refuse(refusal(at, say("labourLeft", { left, labour }), say("doesNotEnd", { stage: stage.name }), "noAnswer"));
 }
 
 /** Refuses a plan that goes beyond what is known of the weather. */
 function known(time: Clock, { from, until }: Pick<NonNullable<StageGround["weather"]>, "from" | "until">, { stage, work }: StageGround): void {
   if (!isBefore(time, from) && !isBefore(until, time)) return;
-  work.refuse({ code: "noAnswer", path: ["weather", "record"], given: `from ${clockText(from)} to ${clockText(until)}`, wanted: `${stage.name} is at work at ${clockText(time)}, where nothing is known of the weather` });
+  work.refuse(refusal(["weather", "record"], say("fromTo", { from: clockText(from), until: clockText(until) }), say("weatherNotKnown", { stage: stage.name, time: clockText(time) }), "noAnswer"));
 }
 
 /** The last time a unit may be set in a shift, by the frost; `no time` where the wall is too cold for too long. */
@@ -98,7 +100,7 @@ function frostOf(opens: Clock, { stage, plan, wallReadings, work, at }: StageGro
   if (stage.frostCure === undefined) return undefined;
   const first = wallReadings.filter(({ at: time }) => !isBefore(opens, time)).length - 1;
   const readings = plan.wall.readings.slice(first);
-  if (first < 0 || readings.length < 2) return work.refuse({ code: "noAnswer", path: ["wall"], given: "", wanted: `${stage.name} is at work at ${clockText(opens)}, where nothing is known of the wall` });
+  if (first < 0 || readings.length < 2) return work.refuse({ code: "noAnswer", path: ["wall"], given: "", wanted: say("wallNotKnown", { stage: stage.name, time: clockText(opens) }) });
   const { lastUnit } = work.part(lastUnitToday, { record: wallOf({ ...plan.wall, readings }), cure: stage.frostCure, reference: plan.reference, activation: plan.activation }, [...at, "frostCure"]).answers;
   if (lastUnit === undefined) return "no time";
   const last = clockOf(lastUnit, at);
@@ -110,7 +112,7 @@ function firstBatchOf(opens: Clock, { stage, plan, wallReadings, work, at }: Sta
   if (stage.batches === undefined) return undefined;
   const { mixing, slakeLow, slakeHigh, remixing, life } = stage.batches;
   const reading = wallReadings.filter(({ at: time }) => !isBefore(opens, time)).at(-1);
-  if (reading === undefined) return work.refuse({ code: "noAnswer", path: ["wall"], given: "", wanted: `nothing is known of the wall at ${clockText(opens)}` });
+  if (reading === undefined) return work.refuse({ code: "noAnswer", path: ["wall"], given: "", wanted: say("wallNotKnownAt", { time: clockText(opens) }) });
   const by = plan.rule === "Arrhenius" ? { activation: plan.activation } : {};
   const warmth = { temperature: reading.temperature, reference: plan.reference, rule: plan.rule, ...by };
   return work.part(mixClock, { mixing, slakeLow, slakeHigh, remixing, life, firstWater: clockText(opens), warmth }, [...at, "batches"]).answers;

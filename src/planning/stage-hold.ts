@@ -3,6 +3,7 @@ import type { Path } from "../core/problems.js";
 import { type Clock, clockText, isBefore, readClock } from "../timing/clock.js";
 import { workWindows } from "../timing/work-windows.js";
 import type { DayPlanRead, StageRead } from "./day-plan-input.js";
+import { say } from "./refusals.js";
 import type { Stretch } from "./shifts.js";
 
 /** The wait before a stage. */
@@ -27,13 +28,13 @@ export function holdOf(stage: StageRead, before: readonly LaidStage[], plan: Day
   if (hold === undefined) return undefined;
   const path = [...at, "hold"];
   const laid = hold.after === undefined ? before.at(-1) : before.find(({ name }) => name === hold.after);
-  if (laid === undefined) return work.refuse({ code: "refused", path: [...path, "after"], given: hold.after ?? "", wanted: "it waits for a stage before it; name one that has been listed before, or leave the hold out" });
+  if (laid === undefined) return work.refuse({ code: "refused", path: [...path, "after"], given: hold.after ?? "", wanted: say("waitsForStageBefore") });
   const { work: name, least, typical, most } = hold;
   const window = windowOf({ work: name, done: clockText(laid.until), least, ...(typical === undefined ? {} : { typical }) }, plan, work, path);
   const late = most === undefined ? undefined : windowOf({ work: name, done: clockText(laid.from), least, most }, plan, work, path);
   const { earliest } = window;
   const wanted = plan.holdsBy === "typical" && typical !== undefined ? window.typical : earliest;
-  if (earliest === undefined || wanted === undefined) return work.refuse({ code: "noAnswer", path: ["wall"], given: "", wanted: `the record of the wall ends before ${stage.name} may begin; give a longer one` });
+  if (earliest === undefined || wanted === undefined) return work.refuse({ code: "noAnswer", path: ["wall"], given: "", wanted: say("wallEndsBefore", { stage: stage.name }) });
   const from = clockOf(wanted, path);
   const latest = late?.latest;
   return { from, hold: { after: laid.name, earliest, ...(window.typical === undefined ? {} : { typical: window.typical }), ...(latest === undefined ? {} : { latest }), test: window.test } };

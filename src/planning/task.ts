@@ -3,6 +3,7 @@ import type { Work } from "../core/composed.js";
 import type { DimensionName } from "../core/dimensions.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { areaLabour } from "./area-labour.js";
 import { countLabour } from "./count-labour.js";
@@ -18,11 +19,11 @@ const rows = <D extends DimensionName>(dimension: D) => ({
 });
 
 /** How much is to be worked on, and the user's own rate for it: hours for so much of an area, a length, pieces or a volume. */
-export const rateInput = /* @__PURE__ */ (() =>
-  z.discriminatedUnion("of", [z.strictObject(rows("area")), z.strictObject(rows("length")), z.strictObject(rows("count")), z.strictObject(rows("volume"))]))();
+export const rateInput = /* @__PURE__ */ atFirstUse(() =>
+  z.discriminatedUnion("of", [z.strictObject(rows("area")), z.strictObject(rows("length")), z.strictObject(rows("count")), z.strictObject(rows("volume"))]));
 
 /** A rate as it has been read. */
-export type RateRead = z.output<typeof rateInput>;
+export type RateRead = z.output<ReturnType<typeof rateInput>>;
 
 /** Hours of one person at the tool, by the rate. */
 export function labourOf(rate: RateRead, work: Work, at: Path): Quantity<"time"> {

@@ -1,9 +1,12 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { filmFromUsage } from "../film/film-from-usage.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { bedFromUsage } from "./bed-from-usage.js";
@@ -25,33 +28,33 @@ export interface UsedAgainstPlan {
 }
 
 const above = 0;
-const named = /* @__PURE__ */ (() => ({ name: z.string() }))();
+const named = /* @__PURE__ */ atFirstUse(() => ({ name: z.string() }));
 const bags = (says: string): ReturnType<typeof quantityField<"count">> => quantityField("count", { says, above });
 const volume = (says: string): ReturnType<typeof quantityField<"volume">> => quantityField("volume", { says, above });
 const lossShare = (): ReturnType<typeof quantityField<"ratio">> => quantityField("ratio", { says: "share of what was used that did not end on the wall", atLeast: 0, below: 1 });
 const tolerance = (): ReturnType<typeof quantityField<"ratio">> => quantityField("ratio", { says: "how far from the plan still counts as planned, as a share of it", atLeast: 0, below: 1 });
 
-const item = /* @__PURE__ */ (() =>
+const item = /* @__PURE__ */ atFirstUse(() =>
   z.discriminatedUnion("of", [
     z.strictObject({
-      of: z.literal("film"), ...named, volumeUsed: volume("coating used, by empty pails, before thinning"), area: quantityField("area", { says: "area it went on, returns in", above }),
+      of: z.literal("film"), ...named(), volumeUsed: volume("coating used, by empty pails, before thinning"), area: quantityField("area", { says: "area it went on, returns in", above }),
       lossShare: lossShare(), volumeSolids: quantityField("ratio", { says: "solids by volume, from the data sheet", above, atMost: 1 }), coats: quantityField("count", { says: "coats", atLeast: "1" }),
       specified: quantityField("length", { says: "dry film specified for all coats", above }), tolerance: tolerance(),
     }),
     z.strictObject({
-      of: z.literal("bed"), ...named, bagsUsed: bags("bags emptied for this area"), bagYield: volume("mortar that one bag gives"), lossShare: lossShare(),
+      of: z.literal("bed"), ...named(), bagsUsed: bags("bags emptied for this area"), bagYield: volume("mortar that one bag gives"), lossShare: lossShare(),
       area: quantityField("area", { says: "stone face that was set", above }), plannedBed: quantityField("length", { says: "bed and back-butter together that were planned", above }), tolerance: tolerance(),
     }),
-    z.strictObject({ of: z.literal("water"), ...named, bagsUsed: bags("bags mixed"), water: volume("all water that went into them"), waterLow: volume("least water for a full bag"), waterHigh: volume("most water for a full bag") }),
+    z.strictObject({ of: z.literal("water"), ...named(), bagsUsed: bags("bags mixed"), water: volume("all water that went into them"), waterLow: volume("least water for a full bag"), waterHigh: volume("most water for a full bag") }),
     z.strictObject({
-      of: z.literal("waste"), ...named, bought: bags("packs bought"), leftOver: quantityField("count", { says: "packs left over", atLeast: 0 }), netPacks: bags("packs that the work takes net"),
+      of: z.literal("waste"), ...named(), bought: bags("packs bought"), leftOver: quantityField("count", { says: "packs left over", atLeast: 0 }), netPacks: bags("packs that the work takes net"),
       waste: quantityField("ratio", { says: "waste that was planned, on top of the net", atLeast: 0, below: 1 }), tolerance: quantityField("ratio", { says: "how far from the planned waste still counts as planned, of the net", atLeast: 0, below: 1 }),
     }),
-  ]))();
+  ]));
 
-const input = /* @__PURE__ */ (() => z.strictObject({ items: z.readonly(z.array(item)) }))();
+const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ items: z.readonly(z.array(item())) }));
 
-type ItemRead = z.output<typeof item>;
+type ItemRead = z.output<ReturnType<typeof item>>;
 
 /**
  * What was used against what was planned, from counts of empty pails, bags and packs: film, bed, water and waste. How far off
@@ -73,7 +76,7 @@ export const usedAgainstPlan = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(input),
   cautions: ["Empties prove a mean and no place: readings and lifted units prove the rest. Count empties before the skip is emptied."],
   run: ({ items }, work): { readonly items: readonly UsedAgainstPlan[] } => {
-    if (items.length === 0 || items.length > 1000) work.refuse({ code: "refused", path: ["items"], given: `${String(items.length)} items`, wanted: "there are from 1 to 1000" });
+    if (items.length === 0 || items.length > 1000) work.refuse(refusal(["items"], common("counted", { count: items.length, of: "items" }), common("fromOneTo", { most: 1000 })));
     return { items: items.map((one, index) => judge(one, work, ["items", index])) };
   },
 });

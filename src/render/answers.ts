@@ -1,4 +1,4 @@
-import { spaced } from "../core/calculation.js";
+import { spaced } from "../core/spaced.js";
 import { isQuantity, type Quantity } from "../core/quantity.js";
 import type { Line, Solution } from "../core/solution.js";
 import type { Figure } from "../core/working.js";

@@ -17,7 +17,7 @@ export interface HtmlOptions extends RenderOptions, PageOptions {
 }
 
 /**
- * A solution in HTML, with the same content as `text` and its formulas in MathML: a part to put into a document, or with
+ * A solution in HTML, with the same content as `sentence` and its formulas in MathML: a part to put into a document, or with
  * `page` a whole one, which prints in black and white. It holds no script, no style attribute, and asks for nothing from
  * elsewhere. Names that users chose are escaped.
  *

@@ -5,7 +5,7 @@ const written: Readonly<Record<string, string>> = {
   "≈": "\\ensuremath{\\approx}", "≤": "\\ensuremath{\\le}", "≥": "\\ensuremath{\\ge}", "×": "\\ensuremath{\\times}", "−": "\\ensuremath{-}", "²": "\\ensuremath{^{2}}", "³": "\\ensuremath{^{3}}",
 };
 
-/** Text that LaTeX prints as it stands, in text and within `\text`; ligatures that would change it are kept apart. */
+/** Text that LaTeX prints as it stands, in text and within `\sentence`; ligatures that would change it are kept apart. */
 export function latexText(text: string): string {
   return text
     .replace(/[\u0000-\u001f\u007f\u2028\u2029]+/g, " ")

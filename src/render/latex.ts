@@ -9,7 +9,7 @@ import { stepNotes, stepTitle } from "./typed.js";
 import { type TypesetWay, typesetWays } from "./typeset.js";
 
 /**
- * A solution in LaTeX, with the same content as `text`: a part to put into a document that uses the packages `amsmath`,
+ * A solution in LaTeX, with the same content as `sentence`: a part to put into a document that uses the packages `amsmath`,
  * `array`, `longtable` and `textcomp`, or with `page` a whole document. Names that users chose are escaped.
  *
  * @param solution - what `.solve` gives

@@ -1,4 +1,5 @@
-import { type AnyCallable, spaced } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
+import { spaced } from "../core/spaced.js";
 import type { Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
 import { limitTexts } from "../core/limit-texts.js";
 

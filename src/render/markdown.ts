@@ -5,7 +5,7 @@ import { tell } from "./tell.js";
 import { cellText, stepNotes, stepTitle, typedLines } from "./typed.js";
 
 /**
- * A solution as Markdown, with the same content as `text`: tables for what was given and answered, a block for
+ * A solution as Markdown, with the same content as `sentence`: tables for what was given and answered, a block for
  * each worked step. Names that users chose are escaped.
  *
  * @param solution - what `.solve` gives

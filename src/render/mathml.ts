@@ -8,7 +8,7 @@ import { stepNotes, stepTitle, typedLines } from "./typed.js";
 import { type TypesetLine, typesetWays } from "./typeset.js";
 
 /**
- * A solution in MathML, with the same content as `text`: one `math` element that stands in HTML, in an e-book or in a
+ * A solution in MathML, with the same content as `sentence`: one `math` element that stands in HTML, in an e-book or in a
  * file of its own. Names that users chose are escaped.
  *
  * @param solution - what `.solve` gives

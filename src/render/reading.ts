@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import type { System } from "../core/units.js";
 
 /** How a reader wants a solution told. */

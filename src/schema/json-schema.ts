@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { basisText } from "../core/basis.js";
-import { type AnyCallable, spaced } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
+import { spaced } from "../core/spaced.js";
 import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
 import type { DimensionName } from "../core/dimensions.js";
 import { limitTexts } from "../core/limit-texts.js";

@@ -1,8 +1,11 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown } from "../core/problems.js";
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
+import { say } from "./refusals.js";
+import { atFirstUse } from "./at-first-use.js";
 
 /** Input that is not written to: a job kept in a variable `as const` has lists that are read only. */
 export type ReadOnly<T> = T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
@@ -31,24 +34,28 @@ interface ZodIssue {
  * Makes a zod schema fit for a composed function's `reads`: everything that is wrong becomes one of our problems, with
  * its path, what was given and what is wanted. Unknown keys name the key they are near to.
  *
- * @param schema - a schema made with zod/mini; objects strict, quantities by `quantityField`
+ * @param schema - a schema made with zod/mini, or a function that makes it at the first use; objects strict, quantities
+ *   by `quantityField`
  * @returns the same as a Standard Schema
  * @example
  * ```ts
  * const reads = nested(z.strictObject({ height: quantityField("length", { says: "height of the wall" }) }));
  * ```
  */
-export function nested<S extends z.ZodMiniType>(schema: S): Nested<S> {
+export function nested<S extends z.ZodMiniType>(schema: S | (() => S)): Nested<S> {
+  const built = typeof schema === "function" ? atFirstUse(schema) : () => schema;
   return {
-    schema,
+    get schema() {
+      return built();
+    },
     "~standard": {
       version: 1,
       vendor: "settingbed",
       validate(value) {
-        const read = z.safeParse(schema, value);
+        const read = z.safeParse(built(), value);
         const prototypes = prototypeKeys(value);
         if (read.success && prototypes.length === 0) return { value: read.data };
-        const found = ((read.error?.issues ?? []) as readonly ZodIssue[]).slice(0, mostProblems).flatMap((issue) => problemsOf(issue, value, schema));
+        const found = ((read.error?.issues ?? []) as readonly ZodIssue[]).slice(0, mostProblems).flatMap((issue) => problemsOf(issue, value, built()));
         const told = new Set(found.map(({ path }) => pathText(path)));
         const issues = [...found, ...prototypes.filter(({ path }) => !told.has(pathText(path)))];
         return { issues: issues.map((one) => ({ message: one.message, path: one.path, params: { problem: one } })) };
@@ -60,7 +67,7 @@ export function nested<S extends z.ZodMiniType>(schema: S): Nested<S> {
 /** The key that a record of zod leaves out without a word, wherever it stands as a key of its own. */
 function prototypeKeys(value: unknown, path: Path = []): readonly Problem[] {
   if (typeof value !== "object" || value === null || value instanceof Quantity) return [];
-  const own = Object.hasOwn(value, "__proto__") ? [problem({ code: "unknown", path: [...path, "__proto__"], given: "", wanted: "leave it out" })] : [];
+  const own = Object.hasOwn(value, "__proto__") ? [problem({ code: "unknown", path: [...path, "__proto__"], given: "", wanted: common("leaveOut") })] : [];
   if (path.length > deepest) return own;
   return [...own, ...Object.entries(value).flatMap(([key, one]) => (key === "__proto__" ? [] : prototypeKeys(one, [...path, Array.isArray(value) ? Number(key) : key])))];
 }
@@ -77,13 +84,13 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
   if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
   if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
-  if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: `write at most ${String(issue.maximum)} letters` })];
-  const wanted = issue.code === "invalid_type" ? `write ${article(issue.expected ?? "something else")}` : issue.message;
+  if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: say("mostLetters", { most: Number(issue.maximum) }) })];
+  const wanted = issue.code === "invalid_type" ? say("writeKind", { kind: article(issue.expected ?? "something else") }) : issue.message;
   return [problem({ code: "wrongKind", path, given: shown(value), wanted })];
 }
 
 function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {
-  const wanted: Wanted | string = values.length === 0 ? "it must be one that is known" : { kind: "choice", of: values.map(String) };
+  const wanted: Wanted = values.length === 0 ? say("oneThatIsKnown") : { kind: "choice", of: values.map(String) };
   if (value === undefined) return problem({ code: "missing", path, given: "", wanted });
   return problem({ code: "notAChoice", path, given: shown(value), wanted });
 }
@@ -91,7 +98,7 @@ function choice(path: Path, value: unknown, values: readonly unknown[]): Problem
 function unknownKey(path: Path, key: string, schema: z.ZodMiniType): Problem {
   const known = keysAt(schema, path);
   const near = nearest(key, known);
-  const wanted: Wanted | string = near === undefined ? (known.length === 0 ? "leave it out" : { kind: "key", of: known }) : { kind: "near", key: near };
+  const wanted: Wanted = near === undefined ? (known.length === 0 ? common("leaveOut") : { kind: "key", of: known }) : { kind: "near", key: near };
   return problem({ code: "unknown", path: [...path, key.slice(0, 80)], given: "", wanted });
 }
 
@@ -109,6 +116,7 @@ interface Shape {
   readonly shape?: Readonly<Record<string, z.ZodMiniType>>;
   readonly element?: z.ZodMiniType;
   readonly innerType?: z.ZodMiniType;
+  readonly getter?: () => z.ZodMiniType;
   readonly in?: z.ZodMiniType;
   readonly options?: readonly z.ZodMiniType[];
 }
@@ -119,7 +127,8 @@ function shapeOf(schema: z.ZodMiniType): Shape {
 
 /** The object schemas that may stand at a path. */
 function schemasAt(schema: z.ZodMiniType, path: Path): readonly Shape[] {
-  const { shape, element, innerType, in: inner, options } = shapeOf(schema);
+  const { shape, element, innerType, getter, in: inner, options } = shapeOf(schema);
+  if (getter !== undefined) return schemasAt(getter(), path);
   if (innerType !== undefined) return schemasAt(innerType, path);
   if (inner !== undefined) return schemasAt(inner, path);
   if (options !== undefined) return options.flatMap((option) => schemasAt(option, path));

@@ -6,7 +6,7 @@ import { archedOpening } from "./arched-opening.js";
 import { circle } from "./circle.js";
 import { circularSegment } from "./circular-segment.js";
 import type { OpeningMeasures } from "./measures.js";
-import { openingShape, type ReadOpeningShape } from "./opening-shape.js";
+import { openingShapeInput, type ReadOpeningShape } from "./opening-shape.js";
 import { rectangle } from "./rectangle.js";
 
 /**
@@ -22,7 +22,7 @@ import { rectangle } from "./rectangle.js";
 export const openingMeasures = /* @__PURE__ */ composed({
   id: "shapes.opening-measures",
   title: "Measures of an opening",
-  reads: /* @__PURE__ */ nested(openingShape),
+  reads: /* @__PURE__ */ nested(openingShapeInput),
   run: (shape, work) => measuresOf(shape, work),
 });
 

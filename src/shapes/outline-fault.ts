@@ -1,6 +1,8 @@
 import { type Amount, sign } from "../core/amount.js";
 import { amountArithmetic as arithmetic } from "../core/open-amount.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
+import type { Words } from "../core/wording.js";
+import { say } from "./refusals.js";
 
 /** A corner of a polygon: how far right and how high. */
 export interface Point {
@@ -14,24 +16,27 @@ interface Place {
 }
 
 /**
- * What keeps points from being the outline of a wall, in words; nothing where they are one.
+ * What keeps points from being the outline of a wall; nothing where they are one.
  *
  * @param points - the corners in order, the last joined to the first
  * @returns what is wrong, corners counted from 1
  */
-export function outlineFault(points: readonly Point[]): string | undefined {
+export function outlineFault(points: readonly Point[]): Words | undefined {
   const places = points.map(({ x, y }): Place => ({ x: amountOf(x), y: amountOf(y) }));
   const at = (index: number): Place => places[index % places.length] as Place;
-  const name = (index: number): string => `from corner ${String(index + 1)} to ${String(((index + 1) % places.length) + 1)}`;
-  if (places.every((place) => turn(at(0), at(1), place) === 0)) return "the corners lie on one line";
+  const ends = (index: number): { from: number; to: number } => ({ from: (index % places.length) + 1, to: ((index + 1) % places.length) + 1 });
+  if (places.every((place) => turn(at(0), at(1), place) === 0)) return say("cornersOnOneLine");
   for (const index of places.keys()) {
-    if (same(at(index), at(index + 1))) return `the edge ${name(index)} has no length; give each corner once, the outline closes by itself`;
+    if (same(at(index), at(index + 1))) return say("edgeWithoutLength", ends(index));
   }
   for (const first of places.keys()) {
-    if (foldsBack(at(first), at(first + 1), at(first + 2))) return `the edge ${name((first + 1) % places.length)} runs back over the one before it`;
+    if (foldsBack(at(first), at(first + 1), at(first + 2))) return say("edgeFoldsBack", ends(first + 1));
     for (let second = first + 2; second < places.length; second += 1) {
       const neighbours = first === 0 && second === places.length - 1;
-      if (!neighbours && meet(at(first), at(first + 1), at(second), at(second + 1))) return `the edge ${name(first)} meets the edge ${name(second)}`;
+      if (!neighbours && meet(at(first), at(first + 1), at(second), at(second + 1))) {
+        const { from: otherFrom, to: otherTo } = ends(second);
+        return say("edgesMeet", { ...ends(first), otherFrom, otherTo });
+      }
     }
   }
   return undefined;

@@ -1,13 +1,16 @@
 import * as z from "zod/mini";
 import { problem } from "../core/problems.js";
+import { refusal } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { outlineFault } from "./outline-fault.js";
+import { say } from "./refusals.js";
 
 /** An outline has at most so many corners, so that the check for crossings stays quick. */
 const mostCorners = 100;
 
 /** The corners of a polygon in order, the last joined to the first; refused where they are no outline. */
-export const polygonPoints = /* @__PURE__ */ (() =>
+export const polygonPoints = /* @__PURE__ */ atFirstUse(() =>
   z
     .readonly(
       z.array(
@@ -20,8 +23,8 @@ export const polygonPoints = /* @__PURE__ */ (() =>
     .check((context) => {
       const { value } = context;
       const counted = value.length >= 3 && value.length <= mostCorners;
-      const fault = counted ? outlineFault(value) : `write a list of 3 to ${String(mostCorners)} corners`;
+      const fault = counted ? outlineFault(value) : say("cornersFromTo", { least: 3, most: mostCorners });
       if (fault === undefined) return;
-      const found = problem({ code: "refused", path: [], says: "corners of the outline", given: counted ? "" : `a list of ${String(value.length)}`, wanted: fault });
-      context.issues.push({ code: "custom", input: value, message: fault, params: { problem: found } });
-    }))();
+      const found = problem({ ...refusal([], counted ? "" : say("listOf", { count: value.length }), fault), says: "corners of the outline" });
+      context.issues.push({ code: "custom", input: value, message: fault.words, params: { problem: found } });
+    }));

@@ -8,7 +8,7 @@ import type { WallEdge, WallMeasures } from "./measures.js";
 import { polygonMeasures } from "./polygon-measures.js";
 import { rectangle } from "./rectangle.js";
 import { trapezoid } from "./trapezoid.js";
-import { type ReadWallShape, wallShape } from "./wall-shape.js";
+import { type ReadWallShape, wallShapeInput } from "./wall-shape.js";
 
 /**
  * Area, perimeter, greatest width and height, and edges of a wall or a part of one.
@@ -24,7 +24,7 @@ import { type ReadWallShape, wallShape } from "./wall-shape.js";
 export const wallMeasures = /* @__PURE__ */ composed({
   id: "shapes.wall-measures",
   title: "Measures of a wall",
-  reads: /* @__PURE__ */ nested(wallShape),
+  reads: /* @__PURE__ */ nested(wallShapeInput),
   run: (shape, work) => measuresOf(shape, work),
 });
 

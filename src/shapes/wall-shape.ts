@@ -1,17 +1,10 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { polygonPoints } from "./polygon-points.js";
 
-/**
- * The outline of a wall, or of a part of one, as nested input:
- *
- * - `{ kind: "rectangle", width, height }`
- * - `{ kind: "gable", width, height }`: the triangle over the eaves, its peak above the middle
- * - `{ kind: "trapezoid", width, leftHeight, rightHeight }`: upright sides, level base
- * - `{ kind: "segment", width, rise }`: the curved top of a wall, up to a half circle
- * - `{ kind: "polygon", points: [{ x, y }, ...] }`: at least 3 corners in order; it closes by itself
- */
-export const wallShape = /* @__PURE__ */ (() =>
+/** The schema of wallShape; nobody builds it before it is used. */
+export const wallShapeInput = /* @__PURE__ */ atFirstUse(() =>
   z.discriminatedUnion("kind", [
     z.strictObject({
       kind: z.literal("rectangle"),
@@ -34,11 +27,22 @@ export const wallShape = /* @__PURE__ */ (() =>
       width: quantityField("length", { says: "width between the ends of the curve", above: 0 }),
       rise: quantityField("length", { says: "rise of the curve over its ends", above: 0 }),
     }),
-    z.strictObject({ kind: z.literal("polygon"), points: polygonPoints }),
-  ]))();
+    z.strictObject({ kind: z.literal("polygon"), points: polygonPoints() }),
+  ]));
+
+/**
+ * The outline of a wall, or of a part of one, as nested input:
+ *
+ * - `{ kind: "rectangle", width, height }`
+ * - `{ kind: "gable", width, height }`: the triangle over the eaves, its peak above the middle
+ * - `{ kind: "trapezoid", width, leftHeight, rightHeight }`: upright sides, level base
+ * - `{ kind: "segment", width, rise }`: the curved top of a wall, up to a half circle
+ * - `{ kind: "polygon", points: [{ x, y }, ...] }`: at least 3 corners in order; it closes by itself
+ */
+export const wallShape = /* @__PURE__ */ z.lazy(wallShapeInput);
 
 /** The outline of a wall as one writes it. */
-export type WallShape = z.input<typeof wallShape>;
+export type WallShape = z.input<ReturnType<typeof wallShapeInput>>;
 
 /** The outline of a wall as it has been read: its sizes are quantities. */
-export type ReadWallShape = z.output<typeof wallShape>;
+export type ReadWallShape = z.output<ReturnType<typeof wallShapeInput>>;

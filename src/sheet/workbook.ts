@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../core/calculation.js";
+import type { AnyCallable } from "../core/callable.js";
 import { isQuantity, type Quantity } from "../core/quantity.js";
 import type { Solution } from "../core/solution.js";
 import { unitSymbol } from "../core/units.js";

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nested } from "../schema/nested.js";
 import { findChanges, type FoundChange, type InputChange, toldChange, withChange } from "./compare-inputs.js";
 import { differingLines, type LineChange } from "./compare-lines.js";
@@ -7,7 +8,7 @@ import { jobSchema, type ReadJob } from "./job.js";
 import type { OrderLine } from "./order-line.js";
 import { takeOffOfRead } from "./take-read.js";
 
-const twoJobs = /* @__PURE__ */ (() => z.strictObject({ before: jobSchema, after: jobSchema }))();
+const twoJobs = /* @__PURE__ */ atFirstUse(() => z.strictObject({ before: jobSchema(), after: jobSchema() }));
 
 /** A line that is not as it was, and why. */
 export interface ExplainedChange extends LineChange {

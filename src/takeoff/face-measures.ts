@@ -5,6 +5,7 @@ import { faceGrowth } from "./face-growth.js";
 import { faceLoss } from "./face-loss.js";
 import type { LayerOf } from "./job.js";
 import { noughtOf, type Part } from "./measured.js";
+import { say } from "./refusals.js";
 import { returnCornerCover } from "./return-corner-cover.js";
 import { stoneFace } from "./stone-face.js";
 import type { Taking } from "./taking.js";
@@ -70,7 +71,7 @@ function cornersOf(measures: Omit<Part, "name">, meeting: Meeting, stone: Stone 
   const edges = sum([cladCorners, uncladCorners, ...cornerReturns.map(({ edgeHeight }) => edgeHeight)]);
   const path = ["layers", job.layers.indexOf(stone.units), "corners"];
   if (stone.units.corners === undefined) {
-    if (!isNought(edges)) work.problem({ code: "missing", path, given: "", wanted: `outside corners of ${edges.toString()} want corner units: give a name, longLeg and shortLeg` });
+    if (!isNought(edges)) work.problem({ code: "missing", path, given: "", wanted: say("cornersWantUnits", { edges }) });
     return { cover: noArea, turned: noArea, edges };
   }
   const { longLeg, shortLeg } = stone.units.corners;

@@ -2,6 +2,7 @@ import { sum } from "../core/quantity-arithmetic.js";
 import { type FaceMeasures, measureFaces, type Meeting, type Stone } from "./face-measures.js";
 import type { ReadJob } from "./job.js";
 import { lengthOf, noughtOf, type Part } from "./measured.js";
+import { say } from "./refusals.js";
 import type { Taking } from "./taking.js";
 
 type Elevation = ReadJob["elevations"][number];
@@ -22,7 +23,7 @@ export function measureFacesByPart(stone: Stone, taking: Taking): readonly Faces
       corners.flatMap((corner, at) => (corner.otherFace === "elevation" && corner.with === undefined ? [["elevations", index, list, at, "with"]] : [])),
     ),
   );
-  for (const path of untold) work.problem({ code: "missing", path, given: "", wanted: "where units are bought by elevation, write the name of the other elevation at this corner" });
+  for (const path of untold) work.problem({ code: "missing", path, given: "", wanted: say("nameOtherElevation") });
   if (untold.length > 0) return undefined;
   return measures.parts.map((part) => ({ name: part.name, ...measureFaces(part, meetingOfPart(part, elevations), stone, taking) }));
 }

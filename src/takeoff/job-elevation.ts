@@ -1,49 +1,50 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nameField, quantityField } from "../schema/fields.js";
 import { howMany } from "../shapes/how-many.js";
-import { openingShape } from "../shapes/opening-shape.js";
-import { wallShape } from "../shapes/wall-shape.js";
+import { openingShapeInput } from "../shapes/opening-shape.js";
+import { wallShapeInput } from "../shapes/wall-shape.js";
 
 /** A length above nought. */
 export const length = (says: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says, above: 0 });
 
 /** An opening, and how the stone turns into it. */
-const opening = /* @__PURE__ */ (() =>
+const opening = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     name: z.optional(nameField()),
-    shape: openingShape,
-    count: howMany,
+    shape: openingShapeInput(),
+    count: howMany(),
     returnDepth: quantityField("length", { says: "how far the face turns into the opening; 0 in where it stops at its edge", atLeast: 0 }),
     returnUnits: z.enum(["corner", "flat"]),
     toBase: z.optional(z.boolean()),
-  }))();
+  }));
 
 /**
  * One corner of walls, listed once: its height, whether the face round it is one of this job's elevations, and which.
  * Which it is has to be told only where units are bought by elevation.
  */
-const corner = /* @__PURE__ */ (() =>
-  z.strictObject({ height: length("height of the corner"), otherFace: z.enum(["elevation", "unclad"]), count: howMany, with: z.optional(nameField()) }))();
+const corner = /* @__PURE__ */ atFirstUse(() =>
+  z.strictObject({ height: length("height of the corner"), otherFace: z.enum(["elevation", "unclad"]), count: howMany(), with: z.optional(nameField()) }));
 
 /** An underside that is clad, such as that over a recessed door. */
-const soffit = /* @__PURE__ */ (() =>
-  z.strictObject({ name: z.optional(nameField()), length: length("length of the soffit along the wall"), depth: length("depth of the soffit"), count: howMany }))();
+const soffit = /* @__PURE__ */ atFirstUse(() =>
+  z.strictObject({ name: z.optional(nameField()), length: length("length of the soffit along the wall"), depth: length("depth of the soffit"), count: howMany() }));
 
 /** A cap along the top of a wall. */
-const cap = /* @__PURE__ */ (() => z.strictObject({ length: length("length of the cap"), count: howMany }))();
+const cap = /* @__PURE__ */ atFirstUse(() => z.strictObject({ length: length("length of the cap"), count: howMany() }));
 
 /** One wall as it is drawn, with what is cut out of it and where it turns. */
-export const elevation = /* @__PURE__ */ (() =>
+export const elevation = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     name: nameField(),
-    shape: wallShape,
-    openings: z.array(opening),
-    outsideCorners: z.array(corner),
-    insideCorners: z.optional(z.array(corner)),
-    soffits: z.optional(z.array(soffit)),
-    caps: z.optional(z.array(cap)),
-  }))();
+    shape: wallShapeInput(),
+    openings: z.array(opening()),
+    outsideCorners: z.array(corner()),
+    insideCorners: z.optional(z.array(corner())),
+    soffits: z.optional(z.array(soffit())),
+    caps: z.optional(z.array(cap())),
+  }));
 
 /** A column that is clad all round: four faces and four outside corners. */
-export const column = /* @__PURE__ */ (() =>
-  z.strictObject({ name: nameField(), width: length("width of the column"), depth: length("depth of the column"), height: length("height of the column"), count: howMany }))();
+export const column = /* @__PURE__ */ atFirstUse(() =>
+  z.strictObject({ name: nameField(), width: length("width of the column"), depth: length("depth of the column"), height: length("height of the column"), count: howMany() }));

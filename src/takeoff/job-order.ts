@@ -1,10 +1,11 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { type Loose, nameField, quantityField } from "../schema/fields.js";
 import { length } from "./job-elevation.js";
 import { moneyField } from "./money.js";
 
 /** How an item is sold: so many pieces, a length, a volume, or a bag with what its sheet says; each item wants its own. */
-export const pack = /* @__PURE__ */ (() =>
+export const pack = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     pieces: z.optional(quantityField("count", { says: "pieces in a pack", atLeast: "1" })),
     length: z.optional(length("length of a piece or roll")),
@@ -13,46 +14,46 @@ export const pack = /* @__PURE__ */ (() =>
     yield: z.optional(quantityField("volume", { says: "mortar that one bag gives", above: 0 })),
     waterLow: z.optional(quantityField("volume", { says: "least water for a full bag, from the bag", above: 0 })),
     waterHigh: z.optional(quantityField("volume", { says: "most water for a full bag, from the bag", above: 0 })),
-  }))();
+  }));
 
 /** What is added for what never ends on the wall: on top of the net, or as a share of what is bought; never both. */
-export const allowance = /* @__PURE__ */ (() =>
+export const allowance = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     waste: z.optional(quantityField("ratio", { says: "waste, on top of the net", atLeast: 0, below: 1 })),
     lossShare: z.optional(quantityField("ratio", { says: "share of what is bought that never ends on the wall", atLeast: 0, below: 1 })),
-  }))();
+  }));
 
 /** Pieces kept for repairs, by the name of the item. */
-export const spare = /* @__PURE__ */ (() => z.record(nameField(), quantityField("ratio", { says: "spare stock, on top of the net", above: 0, below: 1 })))();
+export const spare = /* @__PURE__ */ atFirstUse(() => z.record(nameField(), quantityField("ratio", { says: "spare stock, on top of the net", above: 0, below: 1 })));
 
 /** What weighs how much, and what the hoist may lift at a time. */
-export const weights = /* @__PURE__ */ (() =>
+export const weights = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     perPack: z.record(nameField(), quantityField("mass", { says: "weight of one pack as delivered; of one piece where there are no packs", above: 0 })),
     hoistLoad: z.optional(quantityField("mass", { says: "what the hoist may lift at a time", above: 0 })),
-  }))();
+  }));
 
 /** What an item costs: a pack, or each piece where it is sold without packs. */
-const price = /* @__PURE__ */ (() =>
+const price = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     perPack: z.optional(moneyField("price of one pack")),
     each: z.optional(moneyField("price of one piece")),
     markup: z.optional(quantityField("ratio", { says: "markup on this item", atLeast: 0 })),
     taxed: z.optional(z.boolean()),
-  }))();
+  }));
 
 /** Prices by the name of the item, all in one currency. */
-export const prices = /* @__PURE__ */ (() =>
+export const prices = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     smallest: moneyField("smallest amount of the currency, to which each line is rounded"),
-    items: z.record(nameField(), price),
+    items: z.record(nameField(), price()),
     markup: z.optional(quantityField("ratio", { says: "markup on every item that has none of its own", atLeast: 0 })),
     allowance: z.optional(z.strictObject({ share: quantityField("ratio", { says: "allowance for what is not foreseen, on top of all lines", atLeast: 0 }), taxed: z.boolean() })),
     tax: z.optional(quantityField("ratio", { says: "tax on what is taxed", atLeast: 0 })),
-  }))();
+  }));
 
 /** The user's own rates: hours at the tool for so much of an item or of a face. */
-export const labour = /* @__PURE__ */ (() =>
+export const labour = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     efficiency: quantityField("ratio", { says: "share of paid time that is time at the tool", above: 0, atMost: 1 }),
     tasks: z.array(
@@ -64,11 +65,11 @@ export const labour = /* @__PURE__ */ (() =>
         per: z.custom<Loose>(() => true),
       }),
     ),
-  }))();
+  }));
 
 /** Limits that a reader wants the job held against; they are his, from the specification and the data sheets. */
-export const checks = /* @__PURE__ */ (() =>
+export const checks = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     weight: z.optional(z.strictObject({ layers: z.array(nameField()), most: quantityField("arealMass", { says: "most that these layers may weigh together", above: 0 }) })),
     wetFilm: z.optional(z.strictObject({ least: length("least wet film of a coat"), most: length("most wet film of a coat") })),
-  }))();
+  }));

@@ -2,48 +2,49 @@ import * as z from "zod/mini";
 import { column, elevation } from "./job-elevation.js";
 import { layer } from "./job-layers.js";
 import { allowance, checks, labour, pack, prices, spare, weights } from "./job-order.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nameField } from "../schema/fields.js";
 
 /** Everything of a job but its walls: the layers in order from the studs out, and how items are sold, by their names. */
-const assemblyShape = /* @__PURE__ */ (() => ({
+const assemblyShape = /* @__PURE__ */ atFirstUse(() => ({
   measuredTo: z.enum(["backing", "stoneFace"]),
-  layers: z.array(layer),
-  packs: z.record(nameField(), pack),
-  allowances: z.record(nameField(), allowance),
-  spare: z.optional(spare),
-  weights: z.optional(weights),
-  prices: z.optional(prices),
-  labour: z.optional(labour),
-  checks: z.optional(checks),
-}))();
+  layers: z.array(layer()),
+  packs: z.record(nameField(), pack()),
+  allowances: z.record(nameField(), allowance()),
+  spare: z.optional(spare()),
+  weights: z.optional(weights()),
+  prices: z.optional(prices()),
+  labour: z.optional(labour()),
+  checks: z.optional(checks()),
+}));
 
 /** How walls are built and bought, without the walls. */
-export const assemblySchema = /* @__PURE__ */ (() => z.strictObject(assemblyShape))();
+export const assemblySchema = /* @__PURE__ */ atFirstUse(() => z.strictObject(assemblyShape()));
 
 /**
  * A job as nested input: its elevations, the layers of the wall in order from the studs out, how each item is sold and
  * what is added for waste, both by the name of the item; where they are wanted, spare stock, weights, prices, labour and
  * checks.
  */
-export const jobSchema = /* @__PURE__ */ (() =>
+export const jobSchema = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     name: z.optional(nameField()),
-    elevations: z.array(elevation),
-    columns: z.optional(z.array(column)),
-    ...assemblyShape,
-  }))();
+    elevations: z.array(elevation()),
+    columns: z.optional(z.array(column())),
+    ...assemblyShape(),
+  }));
 
 /** A job as one writes it; its quantities are texts or quantities, so that a JSON import compiles. */
-export type Job = z.input<typeof jobSchema>;
+export type Job = z.input<ReturnType<typeof jobSchema>>;
 
 /** A job without its walls, as one writes it. */
-export type Assembly = z.input<typeof assemblySchema>;
+export type Assembly = z.input<ReturnType<typeof assemblySchema>>;
 
 /** A job as it has been read. */
-export type ReadJob = z.output<typeof jobSchema>;
+export type ReadJob = z.output<ReturnType<typeof jobSchema>>;
 
 /** A job without its walls, as it has been read. */
-export type ReadAssembly = z.output<typeof assemblySchema>;
+export type ReadAssembly = z.output<ReturnType<typeof assemblySchema>>;
 
 /** One layer of a job as it has been read. */
 export type Layer = ReadJob["layers"][number];

@@ -3,12 +3,14 @@ import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, isNought, subtract, sum, times } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { returnStrip } from "../membrane/return-strip.js";
 import type { OpeningMeasures } from "../shapes/measures.js";
 import { openingMeasures } from "../shapes/opening-measures.js";
 import { wallMeasures } from "../shapes/wall-measures.js";
 import type { ReadJob } from "./job.js";
 import { lengthOf, noughtOf, type Part, type ReturnEdges } from "./measured.js";
+import { say } from "./refusals.js";
 import { soffitFace } from "./soffit-face.js";
 
 type Elevation = ReadJob["elevations"][number];
@@ -24,19 +26,19 @@ export function measureElevation(elevation: Elevation, path: Path, work: Work): 
     const at = [...path, "openings", index];
     const one = work.part(openingMeasures, opening.shape, [...at, "shape"]).answers;
     if (compare(one.width, wall.width) > 0 || compare(one.height, wall.height) > 0) {
-      const wanted = `${name} is ${wall.width.toString()} wide and ${wall.height.toString()} high`;
-      work.problem({ code: "refused", path: [...at, "shape"], given: `an opening ${one.width.toString()} wide and ${one.height.toString()} high`, wanted });
+      const wanted = say("wallIs", { wall: name, width: wall.width, height: wall.height });
+      work.problem(refusal([...at, "shape"], say("openingOf", { width: one.width, height: one.height }), wanted));
     }
     return measureOpening(opening, one, at, work);
   });
   const open = sum([noArea, ...openings.map(({ area }) => area)]);
   if (compare(open, wall.area) >= 0) {
-    work.problem({ code: "refused", path: [...path, "openings"], given: `openings of ${open.toString()}`, wanted: `${name} has ${wall.area.toString()}` });
+    work.problem(refusal([...path, "openings"], say("openingsOf", { area: open }), say("wallHas", { wall: name, area: wall.area })));
   }
   for (const [list, corners] of [["outsideCorners", outsideCorners], ["insideCorners", insideCorners]] as const) {
     for (const [index, { height }] of corners.entries()) {
       if (compare(height, wall.height) <= 0) continue;
-      work.problem({ code: "refused", path: [...path, list, index, "height"], given: height.toString(), wanted: `${name} is ${wall.height.toString()} high` });
+      work.problem({ code: "refused", path: [...path, list, index, "height"], given: height.toString(), wanted: say("wallIsHigh", { wall: name, height: wall.height }) });
     }
   }
   const under = soffits.map(({ length, depth, count }, index) => {

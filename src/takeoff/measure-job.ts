@@ -1,11 +1,14 @@
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import { nearest, type Path } from "../core/problems.js";
 import { times } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { columnFaces } from "./column-faces.js";
 import type { ReadJob } from "./job.js";
 import { measureElevation } from "./measure-elevation.js";
 import { noughtOf, type Part, together } from "./measured.js";
+import { say } from "./refusals.js";
 
 /** What is measured on a job, together and by elevation; columns of one kind are a part of their own. */
 export interface JobMeasures extends Omit<Part, "name"> {
@@ -14,7 +17,7 @@ export interface JobMeasures extends Omit<Part, "name"> {
 
 /** Measures all elevations and columns of a job; what does not fit is added to the problems. */
 export function measureJob({ elevations, columns = [] }: Pick<ReadJob, "elevations" | "columns">, work: Work): JobMeasures {
-  if (elevations.length + columns.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more, or columns" });
+  if (elevations.length + columns.length === 0) work.refuse(refusal(["elevations"], common("noneGiven", { of: "elevation" }), say("giveOneOrColumns")));
   const parts = [
     ...elevations.map((elevation, index) => measureElevation(elevation, ["elevations", index], work)),
     ...columns.map((column, index) => measureColumn(column, ["columns", index], work)),
@@ -57,7 +60,7 @@ function measureColumn({ name, width, depth, height, count }: NonNullable<ReadJo
 function refuseDoubles(named: readonly { readonly name: string; readonly path: Path }[], work: Work): void {
   for (const [index, { name, path }] of named.entries()) {
     if (named.findIndex((one) => one.name === name) === index) continue;
-    work.problem({ code: "refused", path: [...path, "name"], given: `"${name}"`, wanted: "there is an elevation of this name already; give each its own" });
+    work.problem({ code: "refused", path: [...path, "name"], given: `"${name}"`, wanted: common("takenName", { of: "an elevation" }) });
   }
 }
 
@@ -70,9 +73,9 @@ function refuseStrayCorners(elevations: ReadJob["elevations"], work: Work): void
         if (other === undefined) continue;
         const path = ["elevations", index, list, at, "with"];
         const near = nearest(other, names.filter((one) => one !== name));
-        if (otherFace === "unclad") work.problem({ code: "refused", path, given: `"${other}"`, wanted: 'the face round this corner is not clad; leave it out, or write otherFace: "elevation"' });
-        else if (other === name) work.problem({ code: "refused", path, given: `"${other}"`, wanted: "a corner lies between two elevations; write the name of the other" });
-        else if (!names.includes(other)) work.problem({ code: "notAChoice", path, given: `"${other}"`, wanted: near === undefined ? `it belongs to no wall of this job; there are ${names.join(", ")}` : `did you mean ${near}?` });
+        if (otherFace === "unclad") work.problem({ code: "refused", path, given: `"${other}"`, wanted: say("faceNotClad") });
+        else if (other === name) work.problem({ code: "refused", path, given: `"${other}"`, wanted: say("betweenTwo") });
+        else if (!names.includes(other)) work.problem({ code: "notAChoice", path, given: `"${other}"`, wanted: near === undefined ? say("noSuchWall", { of: names }) : { kind: "near", key: near } });
       }
     }
   }

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { Decimal } from "../core/amount.js";
 import { problem, shown } from "../core/problems.js";
+import { say } from "./refusals.js";
 
 /** A sum of money in its currency; there is no change from one currency to another. */
 export interface Money {
@@ -19,9 +20,9 @@ export function moneyField(says: string): MoneyField {
   const read = z.transform((given: string, context): Money => {
     const [, digits, currency] = (typeof given === "string" ? written.exec(given) : null) ?? [];
     if (digits !== undefined && currency !== undefined) return { amount: new Decimal(digits), currency };
-    const wanted = "write a number and the currency in three capital letters, such as 84.50 USD";
+    const wanted = say("writeMoney");
     const trouble = (given as unknown) === undefined ? { code: "missing", given: "" } as const : { code: "wrongKind", given: shown(given) } as const;
-    context.issues.push({ code: "custom", input: given, message: wanted, params: { problem: problem({ ...trouble, path: [], says, wanted }) } });
+    context.issues.push({ code: "custom", input: given, message: wanted.words, params: { problem: problem({ ...trouble, path: [], says, wanted }) } });
     return z.NEVER;
   });
   return z.pipe(z.custom<string>(() => true), read);

@@ -8,7 +8,7 @@ import { Totals } from "./rows/row-totals.js";
 import type { RowOptions, TakenRow, TakenRows, WallRow } from "./rows/row-types.js";
 import { Unrolled } from "./rows/unrolled.js";
 
-const readsAssembly = /* @__PURE__ */ (() => nested(assemblySchema))();
+const readsAssembly = /* @__PURE__ */ nested(assemblySchema);
 
 /**
  * Takes off one wall a row, as the rows come: none is kept. A row that is wrong gives all its problems, each under its

@@ -3,6 +3,7 @@ import { nearest, type Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import type { Layer, LayerOf, ReadJob } from "./job.js";
 import type { JobMeasures } from "./measure-job.js";
+import { say } from "./refusals.js";
 
 type Pack = ReadJob["packs"][string];
 
@@ -37,7 +38,7 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work, shar
     const given = Object.hasOwn(job.allowances, item) ? job.allowances[item] : undefined;
     if (given?.waste !== undefined && given.lossShare === undefined) return { waste: given.waste };
     if (given?.lossShare !== undefined && given.waste === undefined) return { lossShare: given.lossShare };
-    if (given === undefined) work.problem({ code: "missing", path, given: "", wanted: `write what is added for waste, such as { "waste": "10 %" }` });
+    if (given === undefined) work.problem({ code: "missing", path, given: "", wanted: say("writeWaste") });
     else work.problem({ code: "either", path, given: given.waste === undefined ? "" : "waste and lossShare", wanted: { kind: "exactlyOne", of: ["waste", "lossShare"] } });
     return undefined;
   };
@@ -51,7 +52,7 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work, shar
     waste(item) {
       const given = allowance(item);
       if (given === undefined || "waste" in given) return given?.waste;
-      work.problem({ code: "refused", path: ["allowances", item, "lossShare"], given: "", wanted: "a share of what is bought is for coatings only; write waste" });
+      work.problem({ code: "refused", path: ["allowances", item, "lossShare"], given: "", wanted: say("lossForCoatings") });
       return undefined;
     },
     pack(item, ...keys) {
@@ -60,13 +61,13 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work, shar
       const given: Pack | undefined = Object.hasOwn(job.packs, item) ? job.packs[item] : undefined;
       const lacking = keys.filter((key) => given?.[key] === undefined);
       const extra = Object.keys(given ?? {}).filter((key) => !keys.some((wanted) => wanted === key));
-      if (given === undefined) work.problem({ code: "missing", path, given: "", wanted: `write what a pack holds: ${keys.join(", ")}` });
+      if (given === undefined) work.problem({ code: "missing", path, given: "", wanted: say("whatAPackHolds", { keys }) });
       else for (const key of lacking) work.problem({ code: "missing", path: [...path, key], given: "", wanted: "" });
-      for (const key of extra) work.problem({ code: "unknown", path: [...path, key], given: "", wanted: `for ${item} there are ${keys.join(", ")}` });
+      for (const key of extra) work.problem({ code: "unknown", path: [...path, key], given: "", wanted: say("packKeys", { item, keys }) });
       return lacking.length > 0 || given === undefined ? undefined : (given as { readonly [K in (typeof keys)[number]]: NonNullable<Pack[K]> });
     },
     item(name, path) {
-      if (items.has(name)) work.problem({ code: "refused", path: [...path, "name"], given: `"${name}"`, wanted: "an item of this name is in the list already; give each its own" });
+      if (items.has(name)) work.problem({ code: "refused", path: [...path, "name"], given: `"${name}"`, wanted: say("itemTwice") });
       items.add(name);
       return name;
     },
@@ -76,7 +77,7 @@ export function openTaking(job: ReadJob, measures: JobMeasures, work: Work, shar
       for (const book of ["packs", "allowances"] as const) {
         for (const name of Object.keys(job[book]).filter((one) => !asked[book].has(one))) {
           const near = nearest(name, [...asked[book]]);
-          const wanted = near === undefined ? `the list has ${[...asked[book]].join(", ")}` : `did you mean ${near}?`;
+          const wanted = near === undefined ? say("listHas", { of: [...asked[book]] }) : { kind: "near" as const, key: near };
           work.problem({ code: "unknown", path: [book, name], given: "", wanted });
         }
       }

@@ -1,13 +1,16 @@
 import * as z from "zod/mini";
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { unitsForFace } from "../layout/units-for-face.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nameField, quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { length } from "./job-elevation.js";
 
-const elevationsInput = /* @__PURE__ */ (() =>
+const elevationsInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     elevations: z.array(
       z.strictObject({
@@ -22,7 +25,7 @@ const elevationsInput = /* @__PURE__ */ (() =>
     bedJoint: quantityField("length", { says: "width of the level joints", atLeast: 0 }),
     waste: quantityField("ratio", { says: "units broken, cut off and sorted out, on top of the net", atLeast: 0, below: 1 }),
     packCount: quantityField("count", { says: "flat units in a pack", atLeast: "1" }),
-  }))();
+  }));
 
 /** The packs of one elevation. */
 export interface ElevationLot {
@@ -52,7 +55,7 @@ export const unitsByElevation = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(elevationsInput),
   cautions: ["Have each elevation delivered from one lot and never change the lot within a panel: shades differ."],
   run: ({ elevations, ...unit }, work) => {
-    if (elevations.length === 0) work.refuse({ code: "refused", path: ["elevations"], given: "no elevation is given", wanted: "give one or more" });
+    if (elevations.length === 0) work.refuse(refusal(["elevations"], common("noneGiven", { of: "elevation" }), common("giveOneOrMore")));
     const counted = elevations.map(({ name, area, cornerCover }, index) => ({ name, ...work.part(unitsForFace, { area, cornerCover, ...unit }, ["elevations", index]).answers }));
     const packs = sum(counted.map((one) => one.packs));
     const pooled = work.part(unitsForFace, { area: sum(elevations.map(({ area }) => area)), cornerCover: sum(elevations.map(({ cornerCover }) => cornerCover)), ...unit }).answers.packs;

@@ -1,4 +1,4 @@
-import type { Callable } from "../core/calculation.js";
+import type { Callable } from "../core/callable.js";
 import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
@@ -6,6 +6,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { ageFactorByArrhenius } from "./age-factor-by-arrhenius.js";
 import { ageFactorByDoubling } from "./age-factor-by-doubling.js";
+import { say } from "./refusals.js";
 import { unshown } from "./unshown.js";
 
 /** A rule by which warmth makes things go faster, with what it needs. */
@@ -20,10 +21,10 @@ type Run = <Input, A>(of: Callable<Input, A>, input: Input) => A;
 
 function factorBy({ rule, activation, reference }: AgeRule, temperature: Quantity<"temperature">, work: Work, run: Run): Quantity<"ratio"> {
   if (rule === "Arrhenius") {
-    const q = activation ?? work.refuse({ code: "missing", path: ["activation"], given: "", wanted: 'the rule of Arrhenius needs it; write it in kelvins, such as "5000 K"' });
+    const q = activation ?? work.refuse({ code: "missing", path: ["activation"], given: "", wanted: say("arrheniusNeedsIt") });
     return run(ageFactorByArrhenius, { temperature, reference, activation: q }).ageFactor;
   }
-  if (activation !== undefined) work.refuse({ code: "refused", path: ["activation"], given: activation.toString(), wanted: "the doubling rule takes none; leave it out" });
+  if (activation !== undefined) work.refuse({ code: "refused", path: ["activation"], given: activation.toString(), wanted: say("doublingTakesNone") });
   return run(ageFactorByDoubling, { temperature, reference }).ageFactor;
 }
 

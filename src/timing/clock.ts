@@ -1,8 +1,10 @@
-import { Temporal } from "temporal-polyfill";
 import { type Amount, exact, exactArithmetic as arithmetic, isExact, toDecimal } from "../core/amount.js";
 import { type Path, shown, type Trouble } from "../core/problems.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { subtract } from "../core/quantity-arithmetic.js";
+import type { Words } from "../core/wording.js";
+import { say } from "./refusals.js";
+import { Temporal } from "./temporal.js";
 
 /** A time by the clock on the wall, with its zone: what is added to it is time that passes, whatever the clocks do. */
 export type Clock = Temporal.ZonedDateTime;
@@ -22,27 +24,27 @@ export interface ClockPlace {
  * A time that the clocks leave out or show twice is refused, not shifted.
  */
 export function readClock(text: string, { path, says, zone }: ClockPlace): Clock | Trouble {
-  const fault = (wanted: string): Trouble => ({ code: "refused", path, says, given: shown(text), wanted });
+  const fault = (wanted: Words): Trouble => ({ code: "refused", path, says, given: shown(text), wanted });
   const [, offset, own = zone] = written.exec(text) ?? [, , null];
-  if (own === null) return fault(`write the date, the time and the zone, such as ${example}`);
+  if (own === null) return fault(say("writeDateTimeZone", { example }));
   const iso = text.replace(" ", "T").replace(/\[.*/, "");
-  if (valueOf(() => Temporal.PlainDateTime.from(iso.replace(/Z$/i, ""))) === undefined) return fault("there is no such date or time");
+  if (valueOf(() => Temporal.PlainDateTime.from(iso.replace(/Z$/i, ""))) === undefined) return fault(say("noSuchDateOrTime"));
   if (own === undefined) {
-    if (offset === undefined) return fault(`it has no time zone; write it such as ${example}, or give zone besides`);
+    if (offset === undefined) return fault(say("hasNoZone", { example }));
     return Temporal.Instant.from(iso).toZonedDateTimeISO(/z/i.test(offset) ? "UTC" : offset);
   }
-  if (!isZone(own)) return fault(`${shown(own)} is no time zone; write one such as America/Chicago`);
+  if (!isZone(own)) return fault(say("noTimeZone", { zone: shown(own) }));
   if (offset !== undefined && !text.includes("[")) return Temporal.Instant.from(iso).toZonedDateTimeISO(own);
   const read = valueOf(() => Temporal.ZonedDateTime.from(`${iso}[${own}]`, { disambiguation: "reject", offset: "reject" }));
   if (read !== undefined) return read;
-  if (offset !== undefined) return fault(`${own} is never ${offset} from UTC at that time`);
-  return fault(`the clocks change in ${own} at that time, so there is no such time or it comes twice; write it with its distance from UTC, such as ${iso}-05:00`);
+  if (offset !== undefined) return fault(say("neverThatFarFromUtc", { zone: own, offset }));
+  return fault(say("clocksChange", { zone: own, iso }));
 }
 
 /** Reads a date by itself. */
 export function readDate(text: string, { path, says }: ClockPlace): Temporal.PlainDate | Trouble {
   const read = /^\d{4}-\d{2}-\d{2}$/.test(text) ? valueOf(() => Temporal.PlainDate.from(text)) : undefined;
-  return read ?? { code: "refused", path, says, given: shown(text), wanted: "write a date such as 2026-06-01" };
+  return read ?? { code: "refused", path, says, given: shown(text), wanted: say("writeDate") };
 }
 
 /** Of what has been read, the troubles. */
@@ -90,7 +92,7 @@ function secondsOf(clock: Clock): Amount {
 }
 
 function wholeOf(amount: Amount): bigint {
-  return isExact(amount) ? amount.s * amount.n : BigInt(toDecimal(amount).toFixed(0));
+  return isExact(amount) ? amount.numerator : BigInt(toDecimal(amount).toFixed(0));
 }
 
 /** The time that passes from one clock time to another; below nought where the second comes first. */
@@ -128,12 +130,12 @@ export function dayOf(clock: Clock): CalendarDay {
 export function clockOn(day: Clock, minutes: number, { path, says }: ClockPlace, daysLater = 0): Clock | Trouble {
   const plain = day.toPlainDate().add({ days: daysLater }).toPlainDateTime({ hour: Math.floor(minutes / 60), minute: minutes % 60 });
   const given = plain.toString({ smallestUnit: "minute" });
-  return valueOf(() => plain.toZonedDateTime(day.timeZoneId, { disambiguation: "reject" })) ?? { code: "refused", path, says, given, wanted: `the clocks change in ${day.timeZoneId} at that time, so there is no such time or it comes twice; choose another time of day, or leave that day out` };
+  return valueOf(() => plain.toZonedDateTime(day.timeZoneId, { disambiguation: "reject" })) ?? { code: "refused", path, says, given, wanted: say("clocksChangeThatDay", { zone: day.timeZoneId }) };
 }
 
 /** Reads a time of day as minutes after midnight. */
 export function readTimeOfDay(text: string, { path, says }: ClockPlace): number | Trouble {
   const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text) ?? [];
-  if (hours === undefined) return { code: "refused", path, says, given: shown(text), wanted: "write a time of day such as 07:00" };
+  if (hours === undefined) return { code: "refused", path, says, given: shown(text), wanted: say("writeTimeOfDay") };
   return Number(hours) * 60 + Number(minutes);
 }

@@ -4,6 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { quantity } from "../core/read-quantity.js";
 import { refuseAll } from "../core/refuse-all.js";
 import { coverRules, meanDaily, topCover } from "../data/cover.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField, zoneField } from "./clock-field.js";
@@ -11,6 +12,7 @@ import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./cloc
 import { type Cover, coverByMean, type CoverRule } from "./cover-by-mean.js";
 import { type DayMean, dayMeans, type MeanBy } from "./day-means.js";
 import { airRecordInput } from "./record-input.js";
+import { say } from "./refusals.js";
 
 /** What a rule asks for the masonry laid today. */
 export interface CoverAsked extends Cover {
@@ -31,15 +33,15 @@ export interface CoverTonight extends CoverAsked {
 
 const temperature = (says: string): ReturnType<typeof quantityField<"temperature">> => quantityField("temperature", { says, atLeast: "-60 degF", atMost: "140 degF" });
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     workEnds: clockField("when the work ends"),
     zone: zoneField(),
-    record: z.optional(airRecordInput),
+    record: z.optional(airRecordInput()),
     lowAndHigh: z.optional(z.strictObject({ low: temperature("lowest temperature of the 24 h after the work ends"), high: temperature("highest temperature of the 24 h after the work ends") })),
     rule: z.enum(["MSJC 1999", "BIA Technical Note 1", "Beall 2004"]),
     meanBy: z.enum(["mean of the hours", "mean of low and high"]),
-  }))();
+  }));
 
 /**
  * How completed masonry is covered tonight and until when, by a rule and a mean of the day that are named; both change the
@@ -79,7 +81,7 @@ export const coverTonight = /* @__PURE__ */ composed({
     work.stand(meanDaily);
     work.stand(topCover);
     const own = known.find((one) => one.meanBy === meanBy);
-    if (own === undefined) return work.refuse({ code: "refused", path: ["meanBy"], given: meanBy, wanted: "a low and a high have no mean of the hours; give a record, or take the mean of low and high" });
+    if (own === undefined) return work.refuse({ code: "refused", path: ["meanBy"], given: meanBy, wanted: say("lowAndHighHaveNoMean") });
     const chosen = asked(rule, own);
     const all = (Object.keys(coverRules) as CoverRule[]).flatMap((by) => known.map((one) => asked(by, one)));
     const others = all.filter((other) => other.method !== chosen.method || other.until !== chosen.until);

@@ -2,11 +2,13 @@ import type { Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { type Clock, clockText, isBefore, timeBetween } from "./clock.js";
 import { meanOfReadings } from "./mean-of-readings.js";
 import { meanOfTwo } from "./mean-of-two.js";
 import type { AirRecordRead } from "./record-input.js";
 import { readReadings } from "./record.js";
+import { say } from "./refusals.js";
 
 /** How the mean of a day is taken. */
 export type MeanBy = "mean of the hours" | "mean of low and high";
@@ -28,10 +30,10 @@ export function dayMeans(end: Clock, { record, lowAndHigh }: DayKnown, work: Wor
   if (record !== undefined && lowAndHigh === undefined) return meansOf(end, record, work);
   if (lowAndHigh === undefined || record !== undefined) {
     const given = record === undefined ? "" : "record and lowAndHigh";
-    return work.refuse({ code: "either", path: ["weather"], given, wanted: "give exactly one of record and lowAndHigh" });
+    return work.refuse({ code: "either", path: ["weather"], given, wanted: { kind: "exactlyOne", of: ["record", "lowAndHigh"] } });
   }
   const { low, high } = lowAndHigh;
-  if (compare(high, low) < 0) work.refuse({ code: "tooLow", path: ["lowAndHigh", "high"], given: high.toString(), wanted: `at least the low, ${low.toString()}` });
+  if (compare(high, low) < 0) work.refuse({ code: "tooLow", path: ["lowAndHigh", "high"], given: high.toString(), wanted: say("highUnderLow", { low }) });
   return [{ meanBy: "mean of low and high", mean: work.part(meanOfTwo, { one: low, other: high }).answers.mean }];
 }
 
@@ -39,14 +41,14 @@ export function dayMeans(end: Clock, { record, lowAndHigh }: DayKnown, work: Wor
 function meansOf(end: Clock, record: AirRecordRead, work: Work): readonly DayMean[] {
   const day = quantity("time", "24 h");
   if (compare(record.every, quantity("time", "1 h")) > 0) {
-    work.refuse({ code: "tooHigh", path: ["record", "every"], given: record.every.toString(), wanted: "at most 1 h: the mean of a day is that of 24 readings, and readings farther apart miss its low and high" });
+    work.refuse({ code: "tooHigh", path: ["record", "every"], given: record.every.toString(), wanted: say("hourlyForTheMean") });
   }
   const readings = readReadings(record, work, ["record"]);
   const within = readings.filter(({ at }) => !isBefore(at, end) && compare(timeBetween(end, at), day) < 0);
   const [first, last] = [readings[0], readings.at(-1)];
   const begins = first !== undefined && !isBefore(end, first.at);
   const covers = last !== undefined && compare(sum([timeBetween(end, last.at), record.every]), day) >= 0;
-  if (!begins || !covers || within.length === 0) work.refuse({ code: "refused", path: ["record"], given: `${String(within.length)} readings after ${clockText(end)}`, wanted: "it must cover the 24 h after the work ends" });
+  if (!begins || !covers || within.length === 0) work.refuse(refusal(["record"], say("readingsAfter", { count: within.length, time: clockText(end) }), say("mustCoverTheDay")));
   const temperatures = within.map(({ temperature }) => temperature);
   const [low, high] = [temperatures.reduce((a, b) => (compare(a, b) <= 0 ? a : b)), temperatures.reduce((a, b) => (compare(a, b) >= 0 ? a : b))];
   return [{ meanBy: "mean of the hours", mean: meanOfReadings(temperatures) }, { meanBy: "mean of low and high", mean: work.part(meanOfTwo, { one: low, other: high }).answers.mean }];

@@ -3,6 +3,7 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { nested } from "../schema/nested.js";
 import { intervalAge } from "./interval-age.js";
 import { clockText } from "./clock.js";
@@ -35,12 +36,12 @@ export interface EquivalentAge {
   readonly intervals: readonly AgedInterval[];
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    ...ageRuleInput,
-    record: z.optional(recordInput),
-    intervals: z.optional(intervalsInput),
-  }))();
+    ...ageRuleInput(),
+    record: z.optional(recordInput()),
+    intervals: z.optional(intervalsInput()),
+  }));
 
 /**
  * Equivalent age over a record of temperatures, interval by interval, and which rule gave it. Of the formulas, the solution

@@ -4,11 +4,13 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, times } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { dayField } from "./clock-field.js";
 import { type CalendarDay, dayAfter, daysBetween, readDate, troublesIn } from "./clock.js";
 import { exposureShare } from "./exposure-share.js";
+import { say } from "./refusals.js";
 
 /** How long a barrier will have been bare, and how far that is from its limit. */
 export interface ExposureLeft {
@@ -21,13 +23,13 @@ export interface ExposureLeft {
   readonly lastDay: string;
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     coatedOn: dayField("day the barrier was coated"),
     claddingOn: dayField("day it is clad"),
     exposureLimit: quantityField("time", { says: "longest time it may be bare, from its label", above: 0, atMost: "3660 d" }),
     warnShare: z.optional(quantityField("ratio", { says: "share of the limit at which to warn", above: 0, atMost: 1 })),
-  }))();
+  }));
 
 /**
  * How long a barrier stays bare until it is clad, against the limit on its label; a warning comes at 80 % of it.
@@ -50,7 +52,7 @@ export const exposureLeft = /* @__PURE__ */ composed({
     const until = readDate(claddingOn, { path: ["claddingOn"], says: "day it is clad" });
     refuseAll(troublesIn([from, until]), work);
     const days = daysBetween(from as CalendarDay, until as CalendarDay);
-    if (days < 0) work.refuse({ code: "refused", path: ["claddingOn"], given: claddingOn, wanted: `it must not come before ${coatedOn}` });
+    if (days < 0) work.refuse({ code: "refused", path: ["claddingOn"], given: claddingOn, wanted: say("notBefore", { other: coatedOn }) });
     const bare = times(quantity("time", "1 d"), days);
     const { used, left, warnAfter } = work.part(exposureShare, { bare, exposureLimit, ...(warnShare === undefined ? {} : { warnShare }) }).answers;
     const state = compare(bare, exposureLimit) > 0 ? "over the limit" : compare(bare, warnAfter) >= 0 ? "close to the limit" : "within the limit";

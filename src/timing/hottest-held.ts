@@ -2,9 +2,11 @@ import type { Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { type Clock, clockText, isBefore, timeBetween } from "./clock.js";
 import type { RecordRead } from "./record-input.js";
 import { type Reading, readReadings } from "./record.js";
+import { say } from "./refusals.js";
 
 /**
  * The highest temperature that a surface kept up for an hour from a time on. Readings an hour or more apart count as they
@@ -15,7 +17,7 @@ export function hottestHeld(record: RecordRead | undefined, start: Clock, work: 
   const all = readReadings(record, work, ["surface"]);
   const [begin] = all;
   if (begin !== undefined && isBefore(start, begin.at)) {
-    work.refuse({ code: "refused", path: ["surface"], given: `begins ${clockText(begin.at)}`, wanted: `it must begin by ${clockText(start)}: a hotter hour before may be missing` });
+    work.refuse(refusal(["surface"], say("begins", { time: clockText(begin.at) }), say("mustBeginBy", { time: clockText(start) })));
   }
   const readings = all.filter(({ at }) => !isBefore(at, start));
   const covers = (from: number): number => readings.findIndex((_, until) => until >= from && lasts(readings, from, until, record) >= 0);
@@ -24,7 +26,7 @@ export function hottestHeld(record: RecordRead | undefined, start: Clock, work: 
     return until < 0 ? [] : [lowest(readings.slice(from, until + 1).map(({ temperature }) => temperature))];
   });
   const [first, ...rest] = held;
-  if (first === undefined) return work.refuse({ code: "noAnswer", path: ["surface"], given: "", wanted: `the record does not cover an hour after ${clockText(start)}` });
+  if (first === undefined) return work.refuse({ code: "noAnswer", path: ["surface"], given: "", wanted: say("noHourAfter", { time: clockText(start) }) });
   return rest.reduce((highest, one) => (compare(one, highest) > 0 ? one : highest), first);
 }
 

@@ -1,11 +1,14 @@
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
+import { refusal } from "../core/refuse-all.js";
 import { type Clock, clockAfter, clockText, isBefore, timeBetween } from "./clock.js";
 import { meanOfTwo } from "./mean-of-two.js";
 import type { IntervalsRead, RecordRead } from "./record-input.js";
 import { readReadings } from "./record.js";
+import { say } from "./refusals.js";
 import { unshown } from "./unshown.js";
 
 /** A stretch of time at one temperature; `from` where there is a clock. */
@@ -41,7 +44,7 @@ export function intervalsOf({ record, intervals }: { readonly record?: RecordRea
     const given = record === undefined ? "" : "record and intervals";
     return work.refuse({ code: "either", path: ["history"], given, wanted: { kind: "exactlyOne", of: ["record", "intervals"] } });
   }
-  if (intervals.length === 0 || intervals.length > 10_000) work.refuse({ code: "refused", path: ["intervals"], given: `${String(intervals.length)} intervals`, wanted: "there are from 1 to 10000" });
+  if (intervals.length === 0 || intervals.length > 10_000) work.refuse(refusal(["intervals"], common("counted", { count: intervals.length, of: "intervals" }), common("fromOneTo", { most: 10_000 })));
   return intervals.map((one, index) => ({ ...one, path: ["intervals", index] }));
 }
 
@@ -66,8 +69,8 @@ export function intervalsFrom(start: Clock, intervals: readonly ClockInterval[],
   });
   const [first] = intervals;
   if (first === undefined || left.length === 0 || isBefore(start, first.from)) {
-    const within = first === undefined ? "a record" : `the record, from ${clockText(first.from)} to before ${clockText(endOf(intervals))}`;
-    work.refuse({ code: "refused", path, given: clockText(start), wanted: `it must lie within ${within}` });
+    const wanted = first === undefined ? say("withinARecord") : say("withinRecord", { from: clockText(first.from), until: clockText(endOf(intervals)) });
+    work.refuse(refusal(path, clockText(start), wanted));
   }
   return left;
 }

@@ -3,6 +3,7 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockText } from "./clock.js";
@@ -32,12 +33,12 @@ export interface Maturity {
   readonly intervals: readonly MaturedInterval[];
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     datumTemperature: quantityField("temperature", { says: "datum of the rule, below which nothing counts", atLeast: "0 degF", atMost: "50 degF" }),
-    record: z.optional(recordInput),
-    intervals: z.optional(intervalsInput),
-  }))();
+    record: z.optional(recordInput()),
+    intervals: z.optional(intervalsInput()),
+  }));
 
 /**
  * Maturity over a record of temperatures, interval by interval, over the datum that is given: sources have it at 0, -10,

@@ -1,9 +1,10 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { clockField, zoneField } from "./clock-field.js";
 
 /** The times of a batch, its first water by the clock, and the rule for its temperature. */
-export const mixClockInput = /* @__PURE__ */ (() =>
+export const mixClockInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     mixing: quantityField("time", { says: "time of the first mixing", above: 0, atMost: "24 h" }),
     slakeLow: quantityField("time", { says: "least time to slake, from the bag", above: 0, atMost: "24 h" }),
@@ -20,4 +21,4 @@ export const mixClockInput = /* @__PURE__ */ (() =>
         activation: z.optional(quantityField("temperatureDifference", { says: "activation energy over the gas constant", atLeast: "1000 K", atMost: "10000 K" })),
       }),
     ),
-  }))();
+  }));

@@ -1,13 +1,15 @@
+import { common } from "../core/common-refusals.js";
 import { composed } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { hottestHour } from "../data/timing.js";
 import { nested } from "../schema/nested.js";
 import { type Clock, clockAfter, clockText, isBefore, readClock, troublesIn } from "./clock.js";
 import { hottestHeld } from "./hottest-held.js";
 import { recoatWindowInput, type RecoatRow } from "./recoat-window-input.js";
+import { say } from "./refusals.js";
 
 /** When the next coat may go on. */
 export interface RecoatWindow {
@@ -46,7 +48,7 @@ export const recoatWindow = /* @__PURE__ */ composed({
     ];
     refuseAll([...troublesIn(clocks), ...outOfOrder(from, rows)], work);
     const [first, last] = clocks as readonly Clock[] as readonly [Clock, Clock];
-    if (isBefore(last, first)) work.refuse({ code: "refused", path: ["lastPatch"], given: lastPatch, wanted: "it must not come before the first patch" });
+    if (isBefore(last, first)) work.refuse({ code: "refused", path: ["lastPatch"], given: lastPatch, wanted: say("notBeforeFirstPatch") });
     if ((given === undefined) === (surface === undefined)) {
       work.refuse({ code: "either", path: ["hottest"], given: given === undefined ? "" : "hottestSurface and surface", wanted: { kind: "exactlyOne", of: ["hottestSurface", "surface"] } });
     }
@@ -54,11 +56,11 @@ export const recoatWindow = /* @__PURE__ */ composed({
     work.stand(hottestHour);
     const row = rows.find(({ upTo }) => compare(hottest, upTo) <= 0);
     if (row === undefined || compare(hottest, from) < 0) {
-      return work.refuse({ code: "noAnswer", path: ["rows"], given: `hottest surface ${hottest.toString()}`, wanted: `the table goes from ${from.toString()} to ${rows.at(-1)?.upTo.toString() ?? ""}` });
+      return work.refuse(refusal(["rows"], say("hottestSurface", { temperature: hottest }), say("tableGoes", { from, to: rows.at(-1)?.upTo ?? from }), "noAnswer"));
     }
     const [earliest, latest] = [clockAfter(last, row.soonest, "up"), clockAfter(first, row.latest, "down")];
     if (isBefore(latest, earliest)) {
-      work.refuse({ code: "noAnswer", path: [], given: `earliest ${clockText(earliest)} and latest ${clockText(latest)}`, wanted: "the coat took longer to lay than its window is open; lay it in parts, each with its own window" });
+      work.refuse(refusal([], say("earliestAndLatest", { earliest: clockText(earliest), latest: clockText(latest) }), say("windowTooShort"), "noAnswer"));
     }
     return { earliest: clockText(earliest), latest: clockText(latest), hottestSurface: hottest, row };
   },
@@ -66,13 +68,13 @@ export const recoatWindow = /* @__PURE__ */ composed({
 
 /** What is wrong with the table: rows that do not rise, or a row that closes before it opens. */
 function outOfOrder(from: Quantity<"temperature">, rows: readonly RecoatRow[]): readonly Trouble[] {
-  if (rows.length === 0) return [{ code: "refused", path: ["rows"], given: "no row is given", wanted: "give the rows of the data sheet" }];
+  if (rows.length === 0) return [refusal(["rows"], common("noneGiven", { of: "row" }), say("giveRowsOfSheet"))];
   return rows.flatMap(({ upTo, soonest, latest }, index): Trouble[] => {
     const below = rows[index - 1]?.upTo ?? from;
     const rises = compare(upTo, below) > 0 || (index === 0 && compare(upTo, below) === 0);
     return [
-      ...(rises ? [] : [{ code: "refused" as const, path: ["rows", index, "upTo"], given: upTo.toString(), wanted: `rows rise; it must be above ${below.toString()}` }]),
-      ...(compare(latest, soonest) >= 0 ? [] : [{ code: "tooLow" as const, path: ["rows", index, "latest"], given: latest.toString(), wanted: `at least the soonest, ${soonest.toString()}` }]),
+      ...(rises ? [] : [{ code: "refused" as const, path: ["rows", index, "upTo"], given: upTo.toString(), wanted: say("rowsRise", { below }) }]),
+      ...(compare(latest, soonest) >= 0 ? [] : [{ code: "tooLow" as const, path: ["rows", index, "latest"], given: latest.toString(), wanted: say("latestUnderSoonest", { soonest }) }]),
     ];
   });
 }

@@ -1,18 +1,19 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { clockField, zoneField } from "./clock-field.js";
 
 /** A record or a forecast of temperatures by the clock, one reading every so often without a gap. */
-export const recordInput = /* @__PURE__ */ (() =>
+export const recordInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     zone: zoneField(),
     every: quantityField("time", { says: "time from one reading to the next", above: 0, atMost: "24 h" }),
     readingIs: z.enum(["momentary", "mean until the next"]),
     readings: z.readonly(z.array(z.strictObject({ at: clockField("time of the reading"), temperature: quantityField("temperature", { says: "temperature read", atLeast: "-60 degF", atMost: "212 degF" }) }))),
-  }))();
+  }));
 
 /** A record or a forecast of the air by the clock: each reading stands for the time until the next. */
-export const airRecordInput = /* @__PURE__ */ (() =>
+export const airRecordInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     zone: zoneField(),
     every: quantityField("time", { says: "time from one reading to the next", above: 0, atMost: "24 h" }),
@@ -25,10 +26,10 @@ export const airRecordInput = /* @__PURE__ */ (() =>
         }),
       ),
     ),
-  }))();
+  }));
 
 /** A history without a clock: how long at which mean temperature, one after the other. */
-export const intervalsInput = /* @__PURE__ */ (() =>
+export const intervalsInput = /* @__PURE__ */ atFirstUse(() =>
   z.readonly(
     z.array(
       z.strictObject({
@@ -36,20 +37,20 @@ export const intervalsInput = /* @__PURE__ */ (() =>
         temperature: quantityField("temperature", { says: "mean temperature in it", atLeast: "-60 degF", atMost: "212 degF" }),
       }),
     ),
-  ))();
+  ));
 
 /** A rule by which warmth makes things go faster, with what it needs. */
-export const ageRuleInput = /* @__PURE__ */ (() => ({
+export const ageRuleInput = /* @__PURE__ */ atFirstUse(() => ({
   rule: z.enum(["doubling", "Arrhenius"]),
   activation: z.optional(quantityField("temperatureDifference", { says: "activation energy over the gas constant, in kelvins; for Arrhenius alone", atLeast: "1000 K", atMost: "10000 K" })),
   reference: quantityField("temperature", { says: "temperature for which the times are known", atLeast: "32 degF", atMost: "120 degF" }),
-}))();
+}));
 
 /** A record as it has been read. */
-export type RecordRead = z.output<typeof recordInput>;
+export type RecordRead = z.output<ReturnType<typeof recordInput>>;
 
 /** A record of the air as it has been read. */
-export type AirRecordRead = z.output<typeof airRecordInput>;
+export type AirRecordRead = z.output<ReturnType<typeof airRecordInput>>;
 
 /** A history as it has been read. */
-export type IntervalsRead = z.output<typeof intervalsInput>;
+export type IntervalsRead = z.output<ReturnType<typeof intervalsInput>>;

@@ -1,9 +1,11 @@
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import type { Path, Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, isNought } from "../core/quantity-arithmetic.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { type Clock, isBefore, readClock, timeBetween, troublesIn } from "./clock.js";
+import { say } from "./refusals.js";
 
 /** The longest record that is read: a reading every hour for a year has 8,784. */
 const most = 10_000;
@@ -21,7 +23,7 @@ export type Reading<R> = Omit<R, "at"> & { readonly at: Clock };
 /** Reads the clock times of a record; gaps, readings out of order, double ones and mixed units are refused. */
 export function readReadings<R extends { readonly at: string; readonly temperature: Quantity<"temperature"> }>({ zone, every, readings }: Recorded<R>, work: Work, path: Path): readonly Reading<R>[] {
   if (readings.length < 2 || readings.length > most) {
-    work.refuse({ code: "refused", path: [...path, "readings"], given: `${String(readings.length)} readings`, wanted: `a record has from 2 to ${String(most)}` });
+    work.refuse(refusal([...path, "readings"], common("counted", { count: readings.length, of: "readings" }), say("recordHasFrom", { least: 2, most })));
   }
   const clocks = readings.map(({ at }, index) => readClock(at, { path: [...path, "readings", index, "at"], says: "time of the reading", zone }));
   refuseAll(firstOf([...troublesIn(clocks), ...mixedUnits(readings, path)]), work);
@@ -41,9 +43,9 @@ function outOfStep(before: Clock | undefined, clock: Clock, every: Quantity<"tim
   const passed = timeBetween(before, clock);
   const order = compare(passed, every);
   if (order === 0) return [];
-  const late = `readings come every ${every.toString()}; ${order > 0 ? "there is a gap" : "this one comes too soon"}`;
-  const wanted = isNought(passed) ? "the same time stands twice" : isBefore(clock, before) ? "the record is not in the order of time" : late;
-  return [{ code: "refused", path, given: `${passed.toString()} after the reading above it`, wanted }];
+  const late = say(order > 0 ? "gapInRecord" : "comesTooSoon", { every });
+  const wanted = isNought(passed) ? say("sameTimeTwice") : isBefore(clock, before) ? say("notInOrderOfTime") : late;
+  return [refusal(path, say("afterReadingAbove", { time: passed }), wanted)];
 }
 
 function mixedUnits(readings: readonly { readonly temperature: Quantity<"temperature"> }[], path: Path): readonly Trouble[] {
@@ -51,5 +53,5 @@ function mixedUnits(readings: readonly { readonly temperature: Quantity<"tempera
   const index = readings.findIndex(({ temperature }) => temperature.unit !== unit);
   const other = readings[index]?.temperature;
   if (unit === undefined || other === undefined) return [];
-  return [{ code: "refused", path: [...path, "readings", index, "temperature"], given: other.toString(), wanted: `the record begins in ${unit}; write all of it in one unit` }];
+  return [{ code: "refused", path: [...path, "readings", index, "temperature"], given: other.toString(), wanted: say("oneUnitInRecord", { unit }) }];
 }

@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { walkToAge } from "./age-walk.js";
@@ -10,6 +11,7 @@ import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./cloc
 import { endOf, intervalsFrom, recordIntervals } from "./intervals.js";
 import { ageRuleInput, recordInput } from "./record-input.js";
 import { ageFactorAt, ageFactorsBy } from "./age-factors.js";
+import { say } from "./refusals.js";
 import { timeByAgeFactor } from "./time-by-age-factor.js";
 
 /** When an age is reached. */
@@ -20,15 +22,15 @@ export interface TimeToAge {
   readonly reachedAt?: string;
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     age: quantityField("time", { says: "age wanted, at the reference temperature", above: 0, atMost: "3660 d" }),
-    ...ageRuleInput,
+    ...ageRuleInput(),
     temperature: z.optional(quantityField("temperature", { says: "temperature it stays at", atLeast: "32 degF", atMost: "120 degF" })),
-    record: z.optional(recordInput),
+    record: z.optional(recordInput()),
     start: z.optional(clockField("when it begins")),
     zone: zoneField(),
-  }))();
+  }));
 
 /**
  * When an age is reached: at a temperature that stays, or under a forecast; a forecast that ends before is no answer.
@@ -61,7 +63,7 @@ export const timeToAge = /* @__PURE__ */ composed({
     const from = (start as Clock | undefined) ?? all[0]?.from ?? endOf(all);
     const walk = walkToAge(age, intervalsFrom(from, all, work, ["start"]), ageFactorsBy(by, work), work);
     if (!walk.reached) {
-      work.refuse({ code: "noAnswer", path: ["record"], given: `${walk.age.toString()} of ${age.toString()} by ${clockText(endOf(all))}`, wanted: "the record ends before the age is reached" });
+      work.refuse(refusal(["record"], say("ageReachedBy", { reached: walk.age, age, time: clockText(endOf(all)) }), say("recordEndsBeforeAge"), "noAnswer"));
     }
     return told(walk.time, from);
   },

@@ -1,4 +1,4 @@
-import type { Callable } from "../core/calculation.js";
+import type { Callable } from "../core/callable.js";
 import type { Work } from "../core/composed.js";
 import { InputError, type Path, problemAt } from "../core/problems.js";
 import { refuseAll } from "../core/refuse-all.js";

@@ -5,6 +5,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { refuseAll } from "../core/refuse-all.js";
 import { holdPractice, usualHolds } from "../data/timing.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { ageFactorsBy } from "./age-factors.js";
@@ -13,6 +14,7 @@ import { clockField } from "./clock-field.js";
 import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./clock.js";
 import { endOf, intervalsFrom, recordIntervals } from "./intervals.js";
 import { ageRuleInput, recordInput } from "./record-input.js";
+import { say } from "./refusals.js";
 
 /** The works that wait for something to set or to dry. */
 export type WaitingWork = keyof typeof usualHolds;
@@ -36,10 +38,10 @@ export interface WorkWindows {
 
 const hold = (says: string): ReturnType<typeof quantityField<"time">> => quantityField("time", { says, above: 0, atMost: "3660 d" });
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    ...ageRuleInput,
-    record: recordInput,
+    ...ageRuleInput(),
+    record: recordInput(),
     holds: z.readonly(
       z.array(
         z.strictObject({
@@ -51,7 +53,7 @@ const input = /* @__PURE__ */ (() =>
         }),
       ),
     ),
-  }))();
+  }));
 
 /**
  * When the works that wait may be done under a record or a forecast: coating over tape, the next coat, taking the ledger away,
@@ -111,7 +113,7 @@ function outOfOrder({ least, typical, most }: Waits, path: Path): readonly Troub
   const low = typical !== undefined && compare(typical, least) < 0;
   const high = most !== undefined && compare(most, typical ?? least) < 0;
   return [
-    ...(low ? [{ code: "tooLow" as const, path: [...path, "typical"], given: typical.toString(), wanted: `at least the least, ${least.toString()}` }] : []),
-    ...(high ? [{ code: "tooLow" as const, path: [...path, "most"], given: most.toString(), wanted: `at least ${(typical ?? least).toString()}` }] : []),
+    ...(low ? [{ code: "tooLow" as const, path: [...path, "typical"], given: typical.toString(), wanted: say("typicalUnderLeast", { least }) }] : []),
+    ...(high ? [{ code: "tooLow" as const, path: [...path, "most"], given: most.toString(), wanted: say("mostUnderWait", { wait: typical ?? least }) }] : []),
   ];
 }

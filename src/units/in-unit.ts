@@ -1,4 +1,4 @@
-import { isExact } from "../core/amount.js";
+import { isExact, sign } from "../core/amount.js";
 import type { DimensionName } from "../core/dimensions.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { type System, type UnitCode, unitSystem, type UnitOf } from "../core/units.js";
@@ -31,6 +31,6 @@ export function bestUnit<D extends DimensionName>(given: Quantity<D>, system?: S
   const amount = fromBase(amountOf(given), given.unit);
   if (given.dimension === "temperature" || !isExact(amount)) return given;
   const wanted = system ?? unitSystem(given.unit);
-  const best = converter(amount).from(given.unit).toBest({ system: wanted, cutOffNumber: Number(amount.s) || 1 });
+  const best = converter(amount).from(given.unit).toBest({ system: wanted, cutOffNumber: sign(amount) || 1 });
   return best === null ? given : makeQuantity(given.dimension, amountOf(given), best.unit as UnitCode);
 }

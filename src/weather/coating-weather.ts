@@ -2,13 +2,15 @@ import * as z from "zod/mini";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField } from "../timing/clock-field.js";
 import { type Clock, clockAfter, clockText, isBefore, readClock, timeBetween, troublesIn } from "../timing/clock.js";
 import { airRecordInput, type AirRecordRead } from "../timing/record-input.js";
 import { readReadings } from "../timing/record.js";
+import { say } from "./refusals.js";
 import { type SurfaceMargin, surfaceMargin } from "./surface-margin.js";
 
 /** Whether a film may go on now, and until when it may still be laid so that it dries in time. */
@@ -27,7 +29,7 @@ export interface CoatingWeather {
 
 const temperature = (says: string): ReturnType<typeof quantityField<"temperature">> => quantityField("temperature", { says, atLeast: "-4 degF", atMost: "140 degF" });
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     start: clockField("when the coat begins"),
     surfaceTemperature: quantityField("temperature", { says: "temperature of the surface itself", atLeast: "-4 degF", atMost: "200 degF" }),
@@ -39,8 +41,8 @@ const input = /* @__PURE__ */ (() =>
     mostHumidity: quantityField("ratio", { says: "highest humidity of the air, from the data sheet", above: 0, atMost: "100 %" }),
     notBelow: temperature("temperature the air must not fall below before the film is dry"),
     dry: quantityField("time", { says: "time until the film is dry, at these temperatures", above: 0, atMost: "14 d" }),
-    forecast: airRecordInput,
-  }))();
+    forecast: airRecordInput(),
+  }));
 
 /**
  * Whether a film may go on now: surface over the dew point, air and surface within the data sheet, humidity, and no fall of
@@ -65,13 +67,13 @@ export const coatingWeather = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(input),
   run: ({ start: startText, least, most, mostHumidity, notBelow, dry, forecast, ...air }, work): CoatingWeather => {
     const start = readClock(startText, { path: ["start"], says: "when the coat begins", zone: forecast.zone });
-    refuseAll([...troublesIn([start]), ...(compare(least, most) < 0 ? [] : [{ code: "tooLow" as const, path: ["most"], given: most.toString(), wanted: `above the least, ${least.toString()}` }])], work);
+    refuseAll([...troublesIn([start]), ...(compare(least, most) < 0 ? [] : [{ code: "tooLow" as const, path: ["most"], given: most.toString(), wanted: say("mostUnderLeast", { least }) }])], work);
     const margin = work.part(surfaceMargin, air).answers;
     const { fallsAt, end } = fallOf(start as Clock, forecast, notBelow, work);
     const left = subtract(timeBetween(start as Clock, end), dry);
     const inTime = compare(left, subtract(left, left)) >= 0;
     if (!inTime && fallsAt === undefined) {
-      work.refuse({ code: "noAnswer", path: ["forecast"], given: `it ends ${clockText(end)}`, wanted: `it must reach ${dry.toString()} beyond ${clockText(start as Clock)}, until the film is dry` });
+      work.refuse(refusal(["forecast"], say("ends", { time: clockText(end) }), say("mustReachBeyond", { time: dry, start: clockText(start as Clock) }), "noAnswer"));
     }
     const outside = ([["air", air.airTemperature], ["surface", air.surfaceTemperature]] as const).filter(([, one]) => compare(one, least) < 0 || compare(one, most) > 0);
     const why = [
@@ -95,7 +97,7 @@ function fallOf(start: Clock, forecast: AirRecordRead, notBelow: Quantity<"tempe
   if (first === undefined || last === undefined) throw new Error("a record has readings");
   const end = clockAfter(last.at, forecast.every, "down");
   if (isBefore(start, first.at) || !isBefore(start, end)) {
-    work.refuse({ code: "refused", path: ["start"], given: clockText(start), wanted: `it must lie within the forecast, from ${clockText(first.at)} to before ${clockText(end)}` });
+    work.refuse({ code: "refused", path: ["start"], given: clockText(start), wanted: say("withinForecast", { from: clockText(first.at), until: clockText(end) }) });
   }
   const ahead = readings.filter(({ at }) => compare(sum([timeBetween(start, at), forecast.every]), subtract(forecast.every, forecast.every)) > 0);
   const fall = ahead.find(({ temperature }) => compare(temperature, notBelow) < 0);

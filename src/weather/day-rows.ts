@@ -1,11 +1,13 @@
+import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
-import { refuseAll } from "../core/refuse-all.js";
+import { refusal, refuseAll } from "../core/refuse-all.js";
 import { type CalendarDay, type Clock, clockAfter, clockOn, dayOf, daysBetween, isBefore, readDate, readTimeOfDay, troublesIn } from "../timing/clock.js";
 import { readReadings } from "../timing/record.js";
+import { say } from "./refusals.js";
 import type { WeatherDaysRead } from "./weather-days-input.js";
 
 /** What the weather of one day comes to. */
@@ -43,7 +45,7 @@ function readShift({ shift }: WeatherDaysRead, work: Work): Shift {
   ];
   refuseAll(read.filter((one) => typeof one === "object"), work);
   const [from, until] = read as readonly number[] as readonly [number, number];
-  if (until <= from) work.refuse({ code: "refused", path: ["shift", "until"], given: shift.until, wanted: `it must come after ${shift.from}; a shift over midnight is not read` });
+  if (until <= from) work.refuse({ code: "refused", path: ["shift", "until"], given: shift.until, wanted: say("shiftOverMidnight", { from: shift.from }) });
   return { from, until };
 }
 
@@ -67,7 +69,7 @@ function rowsOfRecord({ record, protection }: WeatherDaysRead, shift: Shift, wor
     const temperatures = within(from, until);
     return [{ day: dayOf(at), low: lowest(temperatures), high: highest(temperatures), lowWithProtection: lowest(within(from, protectedUntil)), protectsNextShift: isBefore(shiftClock(at, shift, "from", 1, work), protectedUntil) }];
   });
-  if (rows.length === 0) work.refuse({ code: "refused", path: ["record"], given: "no shift is covered in full", wanted: "give a record that covers a shift from its beginning to its end" });
+  if (rows.length === 0) work.refuse(refusal(["record"], say("noShiftCovered"), say("coverAShift")));
   if (rows.length < mornings.length) work.caution("Days whose shift the record does not cover in full are not counted.");
   return rows;
 }
@@ -80,23 +82,19 @@ function shiftClock(day: Clock, shift: Shift, end: keyof Shift, daysLater: numbe
 
 function rowsGiven(days: NonNullable<WeatherDaysRead["days"]>, protection: Quantity<"time">, shift: Shift, work: Work): readonly DayRow[] {
   const read = days.map(({ date }, index) => readDate(date, { path: ["days", index, "date"], says: "the day" }));
-  refuseAll([...(days.length === 0 || days.length > 3660 ? [refusedDay(["days"], `${String(days.length)} days`, "there are from 1 to 3660")] : []), ...troublesIn(read)], work);
+  refuseAll([...(days.length === 0 || days.length > 3660 ? [refusal(["days"], common("counted", { count: days.length, of: "days" }), common("fromOneTo", { most: 3660 }))] : []), ...troublesIn(read)], work);
   const dates = read as readonly CalendarDay[];
   refuseAll(days.flatMap(({ date, low, high }, index): Trouble[] => {
     const [before, own] = [dates[index - 1], dates[index]];
     const late = before !== undefined && own !== undefined && daysBetween(before, own) < 1;
     return [
-      ...(late ? [refusedDay(["days", index, "date"], date, "days come in their order, each once")] : []),
-      ...(compare(high, low) < 0 ? [refusedDay(["days", index, "high"], high.toString(), `it must be at least the low, ${low.toString()}`)] : []),
+      ...(late ? [refusal(["days", index, "date"], date, say("daysInOrder"))] : []),
+      ...(compare(high, low) < 0 ? [refusal(["days", index, "high"], high.toString(), say("highUnderLow", { low }))] : []),
     ];
   }), work);
   const betweenShifts = subtract(quantity("time", "24 h"), quantity("time", { value: shift.until - shift.from, unit: "min" }));
   const protectsNextShift = compare(protection, betweenShifts) > 0;
   return days.map(({ low, high }, index) => ({ day: dates[index] as CalendarDay, low, high, lowWithProtection: low, protectsNextShift }));
-}
-
-function refusedDay(path: Trouble["path"], given: string, wanted: string): Trouble {
-  return { code: "refused", path, given, wanted };
 }
 
 function highest(temperatures: readonly Quantity<"temperature">[]): Quantity<"temperature"> {

@@ -3,6 +3,7 @@ import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { tms602Cold, tms602FromMemory, tms602Hot, ukFrost, ukHeat } from "../data/weather.js";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField } from "../timing/clock-field.js";
@@ -10,6 +11,7 @@ import { clockText } from "../timing/clock.js";
 import { type CoverTonight, coverTonight } from "../timing/cover-tonight.js";
 import { airRecordInput } from "../timing/record-input.js";
 import { type Reading, readReadings } from "../timing/record.js";
+import { say } from "./refusals.js";
 import { type Asked, type Band, type Hour, tmsAsks, tmsBand } from "./tms-bands.js";
 import { ukAsks, ukState } from "./uk-state.js";
 
@@ -40,10 +42,10 @@ export interface MasonryWeather {
   readonly hours: readonly MasonryHour[];
 }
 
-const input = /* @__PURE__ */ (() =>
+const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     ruleSet: z.enum(["TMS 602-02", "UK warranty standards 2023"]),
-    record: airRecordInput,
+    record: airRecordInput(),
     stopBelow: z.optional(quantityField("temperature", { says: "temperature of the air below which this crew sets nothing", atLeast: "-20 degF", atMost: "50 degF" })),
     protect: z.optional(
       z.strictObject({
@@ -52,7 +54,7 @@ const input = /* @__PURE__ */ (() =>
         meanBy: z.enum(["mean of the hours", "mean of low and high"]),
       }),
     ),
-  }))();
+  }));
 
 /**
  * The bands of cold and heat a record or forecast runs through, by a rule set and edition that are named: what it asks now and
@@ -85,7 +87,7 @@ export const masonryWeather = /* @__PURE__ */ composed({
     const temperatures = readings.map(({ temperature }) => temperature);
     const tms = ruleSet === "TMS 602-02";
     if (tms === (stopBelow === undefined)) {
-      work.refuse({ code: tms ? "missing" : "refused", path: ["stopBelow"], given: "", wanted: tms ? 'TMS 602 has no temperature at which work stops; write that of the crew, such as "25 degF"' : "this rule says itself when work stops; leave it out" });
+      work.refuse({ code: tms ? "missing" : "refused", path: ["stopBelow"], given: "", wanted: say(tms ? "noStopInRule" : "ruleStopsItself") });
     }
     const bands = tms ? readings.map((hour, index) => tmsBandOf(hour, index, work)) : readings.map((_, index) => ukState(temperatures, index));
     const hours = readings.map(({ at, temperature }, index): MasonryHour => {
@@ -111,7 +113,7 @@ export const masonryWeather = /* @__PURE__ */ composed({
 function tmsBandOf(hour: Reading<Hour & { readonly at: string }>, index: number, work: Work): Band {
   const band = tmsBand(hour);
   if (band !== "wind wanted") return band;
-  return work.refuse({ code: "missing", path: ["record", "readings", index, "wind"], given: "", wanted: `at ${hour.temperature.toString()} the rule turns on the wind; write it, such as "6 mph"` });
+  return work.refuse({ code: "missing", path: ["record", "readings", index, "wind"], given: "", wanted: say("turnsOnTheWind", { temperature: hour.temperature }) });
 }
 
 /** Which hour is farthest out on a side: the coldest, or the hottest; of equals the first. */
@@ -130,6 +132,6 @@ function worst(bands: readonly Band[], readings: readonly Hour[], side: "cold" |
 }
 
 /** A record that has been read, as it may be handed on. */
-function unread({ zone, every, readings }: z.output<typeof airRecordInput>): z.input<typeof airRecordInput> {
+function unread({ zone, every, readings }: z.output<ReturnType<typeof airRecordInput>>): z.input<ReturnType<typeof airRecordInput>> {
   return { every, readings: readings.map(({ wind, ...reading }) => ({ ...reading, ...(wind === undefined ? {} : { wind }) })), ...(zone === undefined ? {} : { zone }) };
 }

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { dayField } from "../timing/clock-field.js";
 import { airRecordInput } from "../timing/record-input.js";
@@ -6,16 +7,16 @@ import { airRecordInput } from "../timing/record-input.js";
 const temperature = (says: string): ReturnType<typeof quantityField<"temperature">> => quantityField("temperature", { says, atLeast: "-60 degF", atMost: "140 degF" });
 
 /** A record by the clock, or the low and high of each shift, and what the crew works in. */
-export const weatherDaysInput = /* @__PURE__ */ (() =>
+export const weatherDaysInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     shift: z.strictObject({ from: z.string().check(z.describe("beginning of the shift, such as 07:00")), until: z.string().check(z.describe("end of the shift, such as 15:30")) }),
     stopBelow: temperature("temperature of the air below which this crew sets nothing"),
     stopAbove: z.optional(temperature("temperature of the air above which this crew sets nothing")),
     heatBelow: temperature("temperature of the air below which the rule of the job asks for heat or cover"),
     protection: quantityField("time", { says: "how long fresh work is protected after the shift", atLeast: 0, atMost: "7 d" }),
-    record: z.optional(airRecordInput),
+    record: z.optional(airRecordInput()),
     days: z.optional(z.readonly(z.array(z.strictObject({ date: dayField("the day"), low: temperature("lowest temperature of the shift"), high: temperature("highest temperature of the shift") })))),
-  }))();
+  }));
 
 /** The input as it has been read. */
-export type WeatherDaysRead = z.output<typeof weatherDaysInput>;
+export type WeatherDaysRead = z.output<ReturnType<typeof weatherDaysInput>>;

@@ -5,6 +5,7 @@ import { quantity } from "../core/read-quantity.js";
 import { nested } from "../schema/nested.js";
 import { daysBetween } from "../timing/clock.js";
 import { dayRows, type DayRow } from "./day-rows.js";
+import { say } from "./refusals.js";
 import { weatherDaysInput, type WeatherDaysRead } from "./weather-days-input.js";
 
 /** One day, and what the weather makes of it. */
@@ -47,7 +48,7 @@ export const weatherDays = /* @__PURE__ */ composed({
   reads: /* @__PURE__ */ nested(weatherDaysInput),
   run: (given, work): WeatherDays => {
     const { stopBelow, heatBelow } = given;
-    if (compare(heatBelow, stopBelow) < 0) work.refuse({ code: "tooLow", path: ["heatBelow"], given: heatBelow.toString(), wanted: `at least the temperature at which work stops, ${stopBelow.toString()}` });
+    if (compare(heatBelow, stopBelow) < 0) work.refuse({ code: "tooLow", path: ["heatBelow"], given: heatBelow.toString(), wanted: say("heatBelowStop", { stopBelow }) });
     const days = dayRows(given, work).reduce<readonly Judged[]>((before, row) => [...before, { row, ...judge(row, before.at(-1), given) }], []);
     const count = (which: WeatherDay["state"]): Quantity<"count"> => times(quantity("count", 1), days.filter(({ state }) => state === which).length);
     return {

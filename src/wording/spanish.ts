@@ -1,5 +1,8 @@
 import type { NoValueReason, Wording } from "../core/wording.js";
-import type { DimensionName } from "../core/dimensions.js";
+import { spanishNames } from "./spanish/names.js";
+import { spanishRefusals } from "./spanish/refusals.js";
+import { dimensions, limits } from "./spanish/words.js";
+import { wordingOf, type WordingParts } from "./wording-of.js";
 
 const list = (names: readonly string[]): string => names.join(", ");
 const reasons: Readonly<Record<NoValueReason, string>> = {
@@ -9,52 +12,15 @@ const reasons: Readonly<Record<NoValueReason, string>> = {
   arcsine: "saca el arcoseno de un número fuera de -1 a 1",
   size: "el número resulta demasiado grande",
 };
-const limits = { above: "mayor que", atLeast: "al menos", below: "menor que", atMost: "a lo más" };
 const but = (given: string, wanted: string): string => `es ${given}, pero debe ser ${wanted}`;
 
-const dimensions: Readonly<Record<DimensionName, string>> = {
-  ratio: "una proporción",
-  count: "una cantidad de piezas",
-  angle: "un ángulo",
-  length: "una longitud",
-  area: "un área",
-  volume: "un volumen",
-  mass: "una masa",
-  time: "un tiempo",
-  temperature: "una temperatura",
-  temperatureDifference: "una diferencia de temperatura",
-  force: "una fuerza",
-  pressure: "una presión",
-  lineLoad: "una carga por longitud",
-  speed: "una velocidad",
-  areaPerTime: "un área por tiempo",
-  density: "una densidad",
-  arealMass: "una masa por área",
-  linearMass: "una masa por longitud",
-  spreadingRate: "un rendimiento por volumen",
-  countPerLength: "piezas por longitud",
-  countPerArea: "piezas por área",
-  lengthPerArea: "una longitud por área",
-  volumePerMass: "un volumen por masa",
-  evaporation: "una evaporación",
-  permeance: "una permeancia",
-  expansion: "una dilatación",
-  maturity: "una madurez",
-  perTime: "una tasa por tiempo",
-};
-
-/**
- * How problems read in Spanish. The names of inputs, and reasons that only one calculation knows, stay as that
- * calculation writes them.
- *
- * @example
- * ```ts
- * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
- * tried.ok ? [] : tried.problems.map((one) => problemText({ ...one, says: "" }, spanish)); // ['wetFilm: "18" no lleva unidad; escriba un número y una de estas unidades: mil, um, in, ft, yd, mm']
- * ```
- */
-export const spanish: Wording = {
+/** What the Spanish wording is made of: for an app that words some of it otherwise, with `wordingOf`. */
+export const spanishParts: WordingParts = {
   input: "entrada",
+  and: "y",
+  kinds: { "a list": "una lista", "an object": "un objeto", "a function": "una función", "a symbol": "un símbolo", "a bigint": "un bigint" },
+  names: spanishNames,
+  refusals: spanishRefusals,
   dimension: (name) => dimensions[name],
   problems: {
     missing: (_, wanted) => (wanted === "" ? "falta" : `falta; ${wanted}`),
@@ -89,6 +55,17 @@ export const spanish: Wording = {
     near: ({ key }) => `¿quiso decir ${key}?`,
     exactlyOne: ({ of }) => `dé exactamente uno de ${of.join(" y ")}`,
     value: ({ reason }) => reasons[reason],
-    words: ({ words }) => words,
   },
 };
+
+/**
+ * How problems read in Spanish, with the names of inputs and the refusals of every topic. What a function of your own says
+ * stays as you write it.
+ *
+ * @example
+ * ```ts
+ * const tried = dryFilm.try({ wetFilm: "18", volumeSolids: "55 %", coats: 2 });
+ * tried.ok ? [] : tried.problems.map((one) => problemText(one, spanish)); // ['wetFilm (película húmeda de una mano): "18" no lleva unidad; escriba un número y una de estas unidades: mil, um, in, ft, yd, mm']
+ * ```
+ */
+export const spanish: Wording = /* @__PURE__ */ wordingOf(spanishParts);

@@ -6,6 +6,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { readPackage } from "../support/exports.mjs";
+import { inlined } from "../support/inlined.mjs";
 
 const root = path.resolve(import.meta.dirname, "../..");
 const file = path.join(root, "docs/licences.md");
@@ -36,15 +37,16 @@ const faults = [
   ...rows.filter(({ told: { license = "" } }) => !allowed.includes(license)).map(({ told }) => `${told.name}: its licence is ${told.license ?? "not told"}`),
   ...runsScripts.map(({ told }) => `${told.name} runs a script when it is installed`),
 ];
-const table = rows.map(({ told, by, text }) => `| \`${told.name}\` | ${told.version} | ${told.license ?? ""} | ${text ?? "named in its package.json only"} | ${by.map((one) => `\`${one}\``).join(", ")} |`);
+const table = rows.map(({ told, by, text }) => `| \`${told.name}\` | ${told.version} | ${told.license ?? ""} | ${text ?? "named in its package.json only"} | ${by.map((one) => `\`${one}\``).join(", ")} | ${inlined.includes(told.name) ? "yes" : "no"} |`);
 const written = `# Licences
 
-\`settingbed\` is under the MIT licence: see [LICENSE](../LICENSE). It needs these packages, and they nothing else; none is
-copied into it, and none runs a script when it is installed. Written by \`node tests/api/licences.mjs\` from what is
+\`settingbed\` is under the MIT licence: see [LICENSE](../LICENSE). It needs these packages, and they nothing else; none runs a
+script when it is installed. Code of some is in \`dist\`, so that a topic starts sooner, and there \`licences.txt\` has their
+licences; they are named as dependencies all the same, for their types and for audits. Written by \`node tests/api/licences.mjs\` from what is
 installed; the versions are those it was tested with.
 
-| package | version | licence | text in the package | needed by |
-|---|---|---|---|---|
+| package | version | licence | text in the package | needed by | code in dist |
+|---|---|---|---|---|---|
 ${table.join("\n")}
 `;
 

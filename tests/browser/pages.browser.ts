@@ -1,7 +1,7 @@
 // Every page renders without a word in the console, fits a phone, and computes what the package computes.
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../src/catalogue.js";
-import { spaced } from "../../src/core/calculation.js";
+import { spaced } from "../../src/core/spaced.js";
 import type { Definition } from "../../src/core/definition.js";
 import { isQuantity, type Quantity } from "../../src/core/quantity.js";
 import { quantity } from "../../src/core/read-quantity.js";

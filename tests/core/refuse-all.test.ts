@@ -9,8 +9,8 @@ const crates = composed({
   given: { crates: { is: "count", symbol: "n", says: "crates" }, shelves: { is: "count", symbol: "m", says: "shelves" } },
   run: ({ crates: wanted, shelves }, work) => {
     refuseAll([
-      ...(wanted.toNumber() > 9 ? [refusal(["crates"], wanted.toString(), "at most nine")] : []),
-      ...(shelves.toNumber() > 2 ? [refusal(["shelves"], shelves.toString(), "at most two")] : []),
+      ...(wanted.toNumber() > 9 ? [refusal(["crates"], wanted.toString(), { kind: "words", words: "at most nine" })] : []),
+      ...(shelves.toNumber() > 2 ? [refusal(["shelves"], shelves.toString(), { kind: "words", words: "at most two" })] : []),
     ], work);
     return { stacked: true };
   },
@@ -20,7 +20,7 @@ describe("refuseAll", () => {
   it("ends the run with all there are", () => {
     const tried = crates.try({ crates: 10, shelves: 3 });
     expect(tried.ok ? [] : tried.problems.map(({ code, path, given, wanted }) => [code, path.join(), given, wanted])).toEqual([
-      ["refused", "crates", "10", "at most nine"], ["refused", "shelves", "3", "at most two"],
+      ["refused", "crates", "10", { kind: "words", words: "at most nine" }], ["refused", "shelves", "3", { kind: "words", words: "at most two" }],
     ]);
   });
 

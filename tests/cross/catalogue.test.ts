@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { basisText } from "../../src/core/basis.js";
 import type { Entries } from "../../src/core/definition.js";
-import { spaced } from "../../src/core/calculation.js";
+import { spaced } from "../../src/core/spaced.js";
 import { allFound, allTopics, type Found, importSource } from "../support/modules.js";
 
 const found = await allFound();

@@ -4,7 +4,7 @@ import { Decimal } from "decimal.js";
 import { all, type BigNumber, create, type Unit } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { toDecimal } from "../../src/core/amount.js";
-import { choicesOf, formulasFor } from "../../src/core/calculation.js";
+import { choicesOf, formulasFor } from "../../src/core/prepared.js";
 import { checkDimension, dimensions, type DimensionName } from "../../src/core/dimensions.js";
 import { formulaText, namesIn } from "../../src/core/formula.js";
 import { amountOf, isQuantity, type Quantity } from "../../src/core/quantity.js";

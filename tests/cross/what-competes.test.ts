@@ -1,6 +1,6 @@
 // The arguments of a step that is a min or a max are names or numbers, so that the one that governs can be told.
 import { expect, it } from "vitest";
-import { choicesOf, formulasFor } from "../../src/core/calculation.js";
+import { choicesOf, formulasFor } from "../../src/core/prepared.js";
 import { allFound } from "../support/modules.js";
 
 it("what competes in a step has a name", async () => {

@@ -12,6 +12,7 @@ import { type Draw, drawFrom } from "../support/random.js";
 import { drawFromSchema } from "./from-schema.js";
 import { hostileNumber, hostileText, hostileValue, oddQuantity } from "./hostile.js";
 import { mutated } from "./mutate.js";
+import { readSpoilt } from "./sheets.js";
 
 /** What a trial came to: whether there was an answer, and every promise that was broken. */
 export interface Outcome {
@@ -28,10 +29,11 @@ const schemas = new Map(catalogue.map((one) => [one, jsonSchemaOf(one)]));
 const runs = catalogue as readonly [AnyCallable, ...AnyCallable[]];
 
 /** Works one seed out. */
-export function trial(seed: number): Outcome {
+export async function trial(seed: number): Promise<Outcome> {
   const draw = drawFrom(seed);
-  const kind = draw.whole(1, 10);
+  const kind = draw.whole(1, 11);
   if (kind <= 4) return readText(draw);
+  if (kind === 11) return { what: "a sheet", ...(await readSpoilt(draw)) };
   const of = kind <= 6 ? takeOff : draw.one(runs);
   return attempt(of, kind <= 6 ? mutated(draw.one(jobs), draw) : mutated(drawFromSchema(schemas.get(of) ?? {}, draw), draw));
 }

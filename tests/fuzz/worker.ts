@@ -11,7 +11,7 @@ let answered = 0;
 for (let done = 0; done < count; done += 1) {
   Atomics.store(at, 0, done);
   const before = process.cpuUsage();
-  const outcome = trial(first + done);
+  const outcome = await trial(first + done);
   // One seed by itself is looked at.
   if (count === 1) console.log(inspect(outcome, { depth: 8, maxStringLength: 200, maxArrayLength: 20, breakLength: 150 }));
   const { user } = process.cpuUsage(before);

@@ -1,7 +1,7 @@
 // Counts against the same formulas in big whole numbers (tests/support/whole-number-walk.ts), which share nothing with the
 // engine but the reader of formulas; other answers against a single call, 40 digits and fractions.
 import { describe, expect, it } from "vitest";
-import { choicesOf } from "../../src/core/calculation.js";
+import { choicesOf } from "../../src/core/prepared.js";
 import { calculation, InputError, type Quantity } from "../../src/core/index.js";
 import { arithmetic as basis } from "../../src/data/basis.js";
 import { coatingOrder } from "../../src/film/index.js";

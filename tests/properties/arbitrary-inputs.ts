@@ -1,7 +1,7 @@
 // Inputs from anywhere in the range that a definition states, in any unit of their dimension.
 import fc from "fast-check";
 import { Decimal, toDecimal } from "../../src/core/amount.js";
-import { choicesOf } from "../../src/core/calculation.js";
+import { choicesOf } from "../../src/core/prepared.js";
 import type { Entries, EntryDefinition } from "../../src/core/definition.js";
 import { type DimensionName, unitsOf } from "../../src/core/index.js";
 import { amountOf } from "../../src/core/quantity.js";

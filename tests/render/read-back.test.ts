@@ -3,7 +3,7 @@
 import fc from "fast-check";
 import katex from "katex";
 import { describe, expect, it } from "vitest";
-import { choicesOf, formulasFor } from "../../src/core/calculation.js";
+import { choicesOf, formulasFor } from "../../src/core/prepared.js";
 import { type Formula, formulaText, functionNames } from "../../src/core/formula.js";
 import { boxLatex } from "../../src/render/formula-latex.js";
 import { boxMathml } from "../../src/render/formula-mathml.js";

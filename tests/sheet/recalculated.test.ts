@@ -2,7 +2,7 @@
 // random inputs, and again after one given has been changed in the file. The figures beside the formulas are struck out first.
 import { beforeAll, describe, expect, it } from "vitest";
 import { toDecimal } from "../../src/core/amount.js";
-import { choicesOf } from "../../src/core/calculation.js";
+import { choicesOf } from "../../src/core/prepared.js";
 import { amountOf, isQuantity, type Quantity } from "../../src/core/quantity.js";
 import type { Solution } from "../../src/core/solution.js";
 import { unitSymbol } from "../../src/core/units.js";

@@ -38,7 +38,7 @@ writeFileSync(path.join(src, "catalogue.ts"), `/**
  *
  * @packageDocumentation
  */
-import type { AnyCallable } from "./core/calculation.js";
+import type { AnyCallable } from "./core/callable.js";
 ${found.map(([topic, names]) => `import {\n${wrapped(names)}\n} from "./${topic}/index.js";`).join("\n")}
 
 /** Everything that can be called, by topic. */

@@ -2,7 +2,7 @@
 import { readdirSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Callable } from "../../src/core/calculation.js";
+import type { Callable } from "../../src/core/callable.js";
 import type { Definition, Entries } from "../../src/core/definition.js";
 import type { StandardSchema } from "../../src/core/standard-schema.js";
 

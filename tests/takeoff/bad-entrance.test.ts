@@ -55,7 +55,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["weights", "hoistLoad"], "100 lb", /^tooLow weights\.perPack\.flat units\.packsPerTrip/],
   // labour
   [["labour", "tasks", 0, "of"], "stone fase", /^notAChoice labour\.tasks\[0\]\.of: "stone fase" is not offered; did you mean stone face\?/],
-  [["labour", "tasks", 0, "per"], "100 ft", /^wrongDimension labour\.tasks\[0\]\.per \(amount of stone face that the hours are for\): "100 ft" is length/],
+  [["labour", "tasks", 0, "per"], "100 ft", /^wrongDimension labour\.tasks\[0\]\.per \(amount that the hours are for\): "100 ft" is length/],
   [["labour", "tasks", 0, "per"], "0 ft2", /^tooLow labour\.tasks\[0\]\.per: is 0 ft2, but must be above 0/],
   [["labour", "efficiency"], "120 %", /^tooHigh labour\.efficiency/],
   // prices

@@ -84,11 +84,11 @@ describe("a day and a time of day", () => {
   });
 
   it.each(["2026-3-1", "2026-02-29", "today"])("%s is no date", (text) => {
-    expect(readDate(text, place)).toMatchObject({ code: "refused", wanted: "write a date such as 2026-06-01" });
+    expect(readDate(text, place)).toMatchObject({ code: "refused", wanted: { words: "write a date such as 2026-06-01" } });
   });
 
   it.each(["7:00", "24:00", "07:60", "07.30"])("%s is no time of day", (text) => {
-    expect(readTimeOfDay(text, place)).toMatchObject({ code: "refused", wanted: "write a time of day such as 07:00" });
+    expect(readTimeOfDay(text, place)).toMatchObject({ code: "refused", wanted: { words: "write a time of day such as 07:00" } });
   });
 });
 

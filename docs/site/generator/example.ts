@@ -1,6 +1,6 @@
 import { packages } from "virtual:packages";
 import * as zodMini from "zod/mini";
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import { isQuantity } from "../../../src/core/quantity.js";
 import { type Example, plain, runExample } from "../../../tests/support/examples.js";
 

@@ -1,7 +1,7 @@
 import { basisText } from "../../../src/core/basis.js";
 import type { StepDefinition } from "../../../src/core/definition.js";
 import { formulaText, parseFormula } from "../../../src/core/formula.js";
-import { spaced } from "../../../src/core/calculation.js";
+import { spaced } from "../../../src/core/spaced.js";
 import { type Html, html, type Part } from "../shared/html.js";
 import { equationHtml, symbolHtml } from "../shared/mathml.js";
 import { capital, plainWords } from "../shared/words.js";

@@ -10,7 +10,7 @@ export interface Guide extends Page {
 }
 
 /** In this order; what is not named here comes after. */
-const order = ["first-estimate", "your-own-sheet", "in-an-app", "in-a-class", "exact-counts", "where-numbers-come-from", "your-own-calculation", "report-a-wrong-figure"];
+const order = ["first-estimate", "your-own-sheet", "in-an-app", "in-another-language", "in-a-class", "exact-counts", "where-numbers-come-from", "your-own-calculation", "report-a-wrong-figure"];
 
 /** The guides of docs/guide as pages. */
 export function guidePages(): readonly Guide[] {

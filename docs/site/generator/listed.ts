@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { packages } from "virtual:packages";
 import { catalogue } from "../../../src/catalogue.js";
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import type { Definition } from "../../../src/core/definition.js";
 import type { Solution } from "../../../src/core/solution.js";
 import { commentExamples } from "../../../tests/support/examples.js";

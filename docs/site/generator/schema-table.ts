@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import { type JsonSchema, jsonSchemaOf } from "../../../src/schema/json-schema.js";
 import { type Html, html } from "../shared/html.js";
 

@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import type { Entries } from "../../../src/core/definition.js";
 import { pathText, type Problem } from "../../../src/core/problems.js";
 import { capital } from "../shared/words.js";

@@ -1,5 +1,5 @@
 import { catalogue } from "../../../src/catalogue.js";
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import { type Problem, problem } from "../../../src/core/problems.js";
 import type { Solution } from "../../../src/core/solution.js";
 import type { RenderOptions } from "../../../src/render/index.js";

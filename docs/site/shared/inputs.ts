@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import type { Entries } from "../../../src/core/definition.js";
 
 /** The inputs of a calculation or a composed function in rows; nothing where its input is nested. */

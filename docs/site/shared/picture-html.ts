@@ -1,5 +1,5 @@
 import { boardLayers, boardLayout, type BoardLayout } from "../../../src/boards/index.js";
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import type { Solution } from "../../../src/core/solution.js";
 import { boardElevation } from "../../../src/pictures/index.js";
 import { html, markup, type Part } from "./html.js";

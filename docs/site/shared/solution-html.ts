@@ -1,4 +1,4 @@
-import type { AnyCallable } from "../../../src/core/calculation.js";
+import type { AnyCallable } from "../../../src/core/callable.js";
 import type { Solution } from "../../../src/core/solution.js";
 import { html as worked, type RenderOptions } from "../../../src/render/index.js";
 import type { Cell, Table } from "../../../src/render/section.js";

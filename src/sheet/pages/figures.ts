@@ -22,7 +22,7 @@ export function sizeCell(unit: UnitCode): { readonly value: number; readonly for
   const value = asNumber(size);
   if (unit === "deg") return { value, formula: "PI() / 180" };
   const ends = isExact(size) && String(value).length < 17;
-  const fraction = isExact(size) ? size.toFraction() : "";
+  const fraction = isExact(size) ? size.toString() : "";
   return ends || !/^\d{1,15}\/\d{1,15}$/.test(fraction) ? { value } : { value, formula: fraction.replace("/", " / ") };
 }
 

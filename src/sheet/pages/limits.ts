@@ -1,5 +1,5 @@
 import { type Amount, exact } from "../../core/amount.js";
-import type { AnyCallable } from "../../core/calculation.js";
+import type { AnyCallable } from "../../core/callable.js";
 import type { Definition, GivenDefinition, StepDefinition } from "../../core/definition.js";
 import { amountOf } from "../../core/quantity.js";
 import { writtenQuantity } from "../../core/read-entries.js";

@@ -1,7 +1,10 @@
 import { nearest, type Problem, problem, shown } from "../../core/problems.js";
+import { refusal } from "../../core/refuse-all.js";
 import { findUnit, type UnitCode } from "../../core/units.js";
+import type { Words } from "../../core/wording.js";
 import type { Column, Columns } from "./columns.js";
 import type { RawCell } from "./raw-row.js";
+import { say } from "./refusals.js";
 
 /** A column of the sheet at hand: where it stands, what is read of it, its heading, and the unit its heading tells. */
 export interface FoundColumn {
@@ -52,13 +55,13 @@ export function findColumns(columns: Columns, header: readonly (RawCell | undefi
   const problems = rows.flatMap(([key, column]): Problem[] => {
     const own = found.filter((one) => one.key === key);
     const told = headings[key];
-    const trouble = (code: "missing" | "refused", given: string, wanted: string): Problem[] => [problem({ code, path: ["rows", 1, key], says: column.says, given, wanted })];
-    if (own.length > 1 && column.several !== true) return trouble("refused", own.map(({ heading }) => shown(heading)).join(" and "), "they are the same column; say which one is meant");
+    const trouble = (code: "missing" | "refused", given: string | Words, wanted: Words): Problem[] => [problem({ ...refusal(["rows", 1, key], given, wanted, code), says: column.says })];
+    if (own.length > 1 && column.several !== true) return trouble("refused", say("headings", { headings: own.map(({ heading }) => shown(heading)) }), say("sameColumn"));
     if (own.length > 0) return [];
     const near = left.find((heading) => nearest(plain(heading), column.names) !== undefined);
-    if (told !== undefined) return trouble("missing", "", `the sheet has no column ${shown(told)}; it has ${texts.map(shown).join(", ")}`);
-    if (near !== undefined) return trouble("refused", shown(near), `did you mean ${column.names.map(shown).join(" or ")}?`);
-    return column.optional === true ? [] : trouble("missing", "", `name a column ${column.names.map(shown).join(" or ")}`);
+    if (told !== undefined) return trouble("missing", "", say("noSuchColumn", { column: shown(told), columns: texts.map(shown) }));
+    if (near !== undefined) return trouble("refused", shown(near), say("didYouMean", { names: column.names.map(shown) }));
+    return column.optional === true ? [] : trouble("missing", "", say("nameAColumn", { names: column.names.map(shown) }));
   });
   return problems.length > 0 ? problems : found;
 }

@@ -2,14 +2,14 @@
 declare module "papaparse" {
   interface Parsed {
     readonly data: readonly (readonly string[])[];
-    readonly errors: readonly { readonly type: string; readonly row?: number }[];
+    readonly errors: readonly { readonly type: string; readonly code: string }[];
     /** Where the last whole row ends. */
     readonly meta: { readonly cursor: number };
   }
   interface Parser {
-    /** `leaveLast` keeps back a row that may go on in the next piece of text. */
+    /** `leaveLast` keeps back a row that may go on after the text. */
     readonly parse: (text: string, from: number, leaveLast: boolean) => Parsed;
   }
-  const Papa: { readonly Parser: new (config: { readonly delimiter: string; readonly newline: string }) => Parser };
+  const Papa: { readonly Parser: new (config: { readonly delimiter: string; readonly newline: string; readonly preview?: number }) => Parser };
   export default Papa;
 }

@@ -4,6 +4,7 @@ import { readQuantity } from "../../core/read-quantity.js";
 import { unitSymbol } from "../../core/units.js";
 import type { FoundColumn } from "./header.js";
 import type { RawCell } from "./raw-row.js";
+import { say } from "./refusals.js";
 
 const yes = ["yes", "y", "true", "x", "1"];
 const no = ["no", "n", "false", "0"];
@@ -17,10 +18,10 @@ export function readCell(cell: RawCell, { column, heading, unit }: FoundColumn, 
   if (typeof is !== "string" || is === "yes or no") {
     const word = cell.text.toLowerCase();
     const value = typeof is !== "string" ? is.find((one) => one.toLowerCase() === word) : yes.includes(word) ? true : no.includes(word) ? false : undefined;
-    return value === undefined ? fault({ code: "notAChoice", given: shown(cell.text), wanted: `write one of ${typeof is === "string" ? "yes, no" : is.join(", ")}` }) : { value };
+    return value === undefined ? fault({ code: "notAChoice", given: shown(cell.text), wanted: { kind: "choice", of: typeof is === "string" ? ["yes", "no"] : is } }) : { value };
   }
   const text = cell.isNumber === true || !decimalComma ? cell.text : withPoint(cell.text);
-  if (text === undefined) return fault({ code: "refused", given: shown(cell.text), wanted: "it has a point, though decimals are told to have a comma" });
+  if (text === undefined) return fault({ code: "refused", given: shown(cell.text), wanted: say("pointNotComma") });
   return quantityOf(is, text, unit === undefined ? "" : unitSymbol(unit), { path, says });
 }
 

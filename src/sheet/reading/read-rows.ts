@@ -1,41 +1,47 @@
 import { type Problem, shown } from "../../core/problems.js";
 import { type FileOptions, type RawCell, type RawRow, refuse, type RowSource, trouble } from "./raw-row.js";
 import { rawRows } from "./raw-rows.js";
+import { say } from "./refusals.js";
 
-/** One row below the header. */
-export interface SheetRow {
-  /** Its number as a spreadsheet counts: the header is row 1. */
-  readonly row: number;
-  /** What stands in it by the names of the header, without blanks around; a cell that is empty is left out. */
-  readonly cells: Readonly<Record<string, string>>;
-}
+/**
+ * One row below the header, with its number as a spreadsheet counts: the header is row 1. `cells` is what stands in it by
+ * the names of the header, without blanks around; a cell that is empty is left out.
+ */
+export type SheetRow =
+  | { readonly row: number; readonly ok: true; readonly cells: Readonly<Record<string, string>> }
+  | { readonly row: number; readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
  * Reads the rows of a sheet one after the other, under the names in its first row: a CSV with commas, semicolons or tabs
  * between cells and quotes as spreadsheets write them, or a workbook (.xlsx). Rows that are empty are passed over. A
- * CSV may be of any size: no more than a row of it is kept.
+ * row that cannot be read, for a stray quote or more cells than names, says why, and the others go on. A CSV may be of
+ * any size: no more than a row of it is kept.
  *
  * @param source - the text or the bytes, or a stream of them
  * @param options - what stands between cells; which sheet of a workbook
  * @returns the rows as an async generator
- * @throws InputError for what is no sheet, a header with a name that is missing or there twice, more cells than names, a quote that does not end
+ * @throws InputError for what is no sheet, or a header with a name that is missing or there twice
  * @example
  * ```ts
  * const { value } = await readRows("at,temperature\n2026-06-01T08:00,52 degF\n").next();
  * value.row; // 2
+ * value.ok; // true
  * value.cells; // { at: "2026-06-01T08:00", temperature: "52 degF" }
  * ```
  */
 export async function* readRows(source: RowSource, options: FileOptions = {}): AsyncGenerator<SheetRow, void, undefined> {
   let names: readonly string[] | undefined;
   for await (const { row, cells, fault } of headedRows(source, options)) {
-    if (fault !== undefined) refuse(fault);
     if (names === undefined) {
       names = cells.map((cell) => cell?.text ?? "");
       continue;
     }
+    if (fault !== undefined) {
+      yield Object.freeze({ row, ok: false, problems: Object.freeze([fault]) });
+      continue;
+    }
     const found = names.flatMap((name, column): [string, string][] => (cells[column] === undefined ? [] : [[name, cells[column].text]]));
-    yield Object.freeze({ row, cells: Object.freeze(Object.fromEntries(found)) });
+    yield Object.freeze({ row, ok: true, cells: Object.freeze(Object.fromEntries(found)) });
   }
 }
 
@@ -53,18 +59,18 @@ export async function* headedRows(source: RowSource, options: FileOptions): Asyn
     }
     if (raw.fault === undefined && raw.cells.every((cell) => cell === undefined)) continue;
     const beyond = raw.cells.slice(columns).find((cell) => cell !== undefined);
-    const fault = beyond === undefined ? undefined : trouble(["rows", raw.row], shown(beyond.text), `it stands beyond the ${String(columns)} columns that have a name; is there a comma within a cell?`);
+    const fault = beyond === undefined ? undefined : trouble(["rows", raw.row], shown(beyond.text), say("beyondNamedColumns", { count: columns }));
     yield raw.fault === undefined && fault !== undefined ? { ...raw, fault } : raw;
   }
   if (columns === undefined) refuse(...headerTroubles([]));
 }
 
 function headerTroubles(header: readonly (RawCell | undefined)[]): readonly Problem[] {
-  if (header.length === 0) return [trouble(["rows", 1], "", "the first row has the names of the columns; it is empty")];
+  if (header.length === 0) return [trouble(["rows", 1], "", say("firstRowEmpty"))];
   const seen = new Set<string>();
   return header.flatMap((cell, index) => {
-    if (cell === undefined) return [trouble(["rows", 1], `column ${String(index + 1)}`, "it has no name")];
-    if (seen.has(cell.text)) return [trouble(["rows", 1], shown(cell.text), "it stands there twice")];
+    if (cell === undefined) return [trouble(["rows", 1], say("columnNumber", { column: index + 1 }), say("hasNoName"))];
+    if (seen.has(cell.text)) return [trouble(["rows", 1], shown(cell.text), say("standsTwice"))];
     seen.add(cell.text);
     return [];
   });

@@ -1,4 +1,5 @@
 import { refuse, trouble } from "./raw-row.js";
+import { say } from "./refusals.js";
 
 /** Pieces no longer than this, so that a file handed over whole is read in small steps too. */
 const longestPiece = 1 << 16;
@@ -9,7 +10,7 @@ export async function* textPieces(pieces: AsyncIterable<string | Uint8Array>): A
   let begun = false;
   let returned = "";
   const plain = (text: string): string => {
-    if (text.includes("\u0000")) refuse(trouble([], "", "the file holds bytes that no text has; it is no CSV"));
+    if (text.includes("\u0000")) refuse(trouble([], "", say("bytesThatNoTextHas")));
     // A return at the end of a piece may be the half of a line end.
     let whole = returned + text;
     returned = whole.endsWith("\r") ? "\r" : "";
@@ -32,7 +33,7 @@ function decoded(decoder: InstanceType<typeof TextDecoder>, piece?: string | Uin
   try {
     return piece === undefined ? decoder.decode() : decoder.decode(piece, { stream: true });
   } catch {
-    refuse(trouble([], "", "the file is no text in UTF-8; save it so"));
+    refuse(trouble([], "", say("noUtf8")));
     return "";
   }
 }

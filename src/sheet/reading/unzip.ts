@@ -1,6 +1,7 @@
 import { Unzip, UnzipInflate } from "fflate";
 import { InputError } from "../../core/problems.js";
 import { refuse, trouble } from "./raw-row.js";
+import { say } from "./refusals.js";
 
 /** A workbook is held as it is stored, since the table of its parts is spread over it; what it unpacks to is not. */
 export const largestWorkbook = 32 * 1024 * 1024;
@@ -14,12 +15,12 @@ export async function bytesOf(pieces: AsyncIterable<string | Uint8Array>): Promi
   const parts: Uint8Array[] = [];
   let size = 0;
   for await (const piece of pieces) {
-    if (typeof piece === "string") refuse(trouble([], "", "a workbook is read from bytes, not from text"));
+    if (typeof piece === "string") refuse(trouble([], "", say("workbookFromText")));
     else {
       parts.push(piece);
       size += piece.length;
     }
-    if (size > largestWorkbook) refuse(trouble([], "", `the workbook is larger than ${String(largestWorkbook / 1024 / 1024)} MB; save the sheet as CSV, which may be of any size`));
+    if (size > largestWorkbook) refuse(trouble([], "", say("workbookTooLarge", { most: largestWorkbook / 1024 / 1024 })));
   }
   const whole = new Uint8Array(size);
   let at = 0;
@@ -50,7 +51,7 @@ export function* unpacked(zip: Uint8Array, wanted: (name: string) => Taker | und
       fault ??= error ?? undefined;
       if (fault !== undefined) return;
       size += bytes.length;
-      if (size > largestPart) refuse(trouble([], file.name, "it unpacks to more than a workbook holds"));
+      if (size > largestPart) refuse(trouble([], file.name, say("unpacksToTooMuch")));
       take(bytes, isLast);
     };
     file.start();
@@ -65,5 +66,5 @@ export function* unpacked(zip: Uint8Array, wanted: (name: string) => Taker | und
     if (fault === undefined) yield;
   }
   if (fault instanceof InputError) throw fault;
-  if (fault !== undefined) refuse(trouble([], "", "the workbook is broken, or no workbook; open it and save it again"));
+  if (fault !== undefined) refuse(trouble([], "", say("brokenWorkbook")));
 }

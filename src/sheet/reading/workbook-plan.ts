@@ -1,5 +1,6 @@
 import { isDateFormat } from "./dates.js";
 import { refuse, trouble } from "./raw-row.js";
+import { say } from "./refusals.js";
 import { unpacked } from "./unzip.js";
 import { type Listener, xmlReader } from "./xml-reader.js";
 
@@ -44,9 +45,9 @@ export function workbookPlan(zip: Uint8Array, wanted: string | undefined): Workb
     return listener && xmlReader(name, listener);
   });
   while (steps.next().done !== true);
-  if (sheets.length === 0) refuse(trouble([], "", "the file is a zip, but no workbook"));
+  if (sheets.length === 0) refuse(trouble([], "", say("zipButNoWorkbook")));
   const sheet = wanted === undefined ? sheets[0] : sheets.find(({ title }) => title === wanted);
-  if (sheet === undefined) refuse(trouble([], `"${wanted ?? ""}"`, `the workbook has no such sheet; it has ${sheets.map(({ title }) => title).join(", ")}`));
+  if (sheet === undefined) refuse(trouble([], `"${wanted ?? ""}"`, say("noSuchSheet", { sheets: sheets.map(({ title }) => title) })));
   return { part: targets.get(sheet?.id ?? "") ?? "", texts, isDate: (style) => isDateFormat(styles[style] ?? 0, formats.get(styles[style] ?? 0)), since1904 };
 }
 
@@ -66,7 +67,7 @@ function sharedTexts(texts: string[]): Listener {
       if (name !== "si") return;
       texts.push(text);
       letters += text.length + 16;
-      if (letters > mostLetters) refuse(trouble([], "", "the texts of the workbook are too long together; save the sheet as CSV, which may be of any size"));
+      if (letters > mostLetters) refuse(trouble([], "", say("textsTooLong")));
     },
   };
 }

@@ -1,5 +1,6 @@
 import { dateText } from "./dates.js";
 import { mostColumns, type RawCell, type RawRow, refuse, trouble } from "./raw-row.js";
+import { say } from "./refusals.js";
 import { bytesOf, unpacked } from "./unzip.js";
 import { type WorkbookPlan, workbookPlan } from "./workbook-plan.js";
 import { type Listener, xmlReader } from "./xml-reader.js";
@@ -17,7 +18,7 @@ export async function* workbookRows(pieces: AsyncIterable<string | Uint8Array>, 
     return take;
   });
   while (steps.next().done !== true) yield* ready.splice(0);
-  if (found.length === 0) refuse(trouble([], plan.part, "the workbook names a sheet that is not in it; open it and save it again"));
+  if (found.length === 0) refuse(trouble([], plan.part, say("sheetNotInIt")));
   yield* ready.splice(0);
 }
 
@@ -49,7 +50,7 @@ function sheetRows({ texts, isDate, since1904 }: WorkbookPlan, ready: RawRow[]):
       }
       if (name === "c") {
         column = at === undefined ? column + 1 : columnOf(at);
-        if (!(column <= mostColumns)) refuse(trouble(["rows", row], at ?? "", `the sheet has more than ${String(mostColumns)} columns`));
+        if (!(column <= mostColumns)) refuse(trouble(["rows", row], at ?? "", say("sheetTooWide", { most: mostColumns })));
         kind = type;
         style = Number(look);
         value = undefined;

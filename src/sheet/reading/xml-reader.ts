@@ -1,5 +1,6 @@
 import { SaxesParser } from "saxes";
 import { refuse, trouble } from "./raw-row.js";
+import { say } from "./refusals.js";
 import type { Taker } from "./unzip.js";
 
 /** Far more than a spreadsheet lets one write into a cell. */
@@ -35,10 +36,10 @@ export function xmlReader(part: string, { begin, end }: Listener): Taker {
     text = "";
   });
   parser.on("doctype", () => {
-    refuse(trouble([], part, "it has a document type, which a workbook has not"));
+    refuse(trouble([], part, say("hasDocumentType")));
   });
   parser.on("error", () => {
-    refuse(trouble([], part, "it cannot be read; open the workbook and save it again"));
+    refuse(trouble([], part, say("cannotBeRead")));
   });
   return (bytes, isLast) => {
     for (let at = 0; at < bytes.length; at += step) {
@@ -46,7 +47,7 @@ export function xmlReader(part: string, { begin, end }: Listener): Taker {
       fed += piece.length;
       parser.write(decoder.decode(piece, { stream: true }));
       // A mark, a comment or a text that does not end would be kept as long as it goes on.
-      if (fed - told > longestText) refuse(trouble([], part, "a text in it is longer than a cell holds"));
+      if (fed - told > longestText) refuse(trouble([], part, say("textTooLong")));
     }
     if (isLast) parser.close();
   };

@@ -11,6 +11,7 @@ import { edgeBacking } from "../edge-backing.js";
 import type { LayerOf } from "../job.js";
 import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** Boards of one layer, their screws, and backing where an edge meets no stud. */
@@ -19,7 +20,7 @@ export function boardLines(layer: LayerOf<"boards">, face: Quantity<"area">, pat
   const { name, acrossStuds, alongStuds, edgesBacked, screwSpacing, edgeDistance } = layer;
   const studs = taking.layer("studs");
   if (studs === undefined) {
-    work.problem({ code: "missing", path: ["layers"], given: "", wanted: `${name} is screwed to studs; begin the layers with { "kind": "studs", "spacing": … }` });
+    work.problem({ code: "missing", path: ["layers"], given: "", wanted: say("screwedToStuds", { layer: name }) });
     return [];
   }
   const onStuds = work.attempt(boardEdgesOnStuds, { acrossStuds, alongStuds, studSpacing: studs.spacing, edgesBacked }, path);

@@ -5,6 +5,7 @@ import { boardJointEstimate } from "../../boards/board-joint-estimate.js";
 import { boardJointTape } from "../../boards/board-joint-tape.js";
 import type { LayerOf } from "../job.js";
 import { type OrderLine, orderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** Tape over the joints of a layer of boards and round the outside corners. */
@@ -14,7 +15,7 @@ export function jointTapeLines(layer: LayerOf<"joint tape">, face: Quantity<"are
   const boards = job.layers.find((one): one is LayerOf<"boards"> => one.kind === "boards" && one.name === over);
   if (boards === undefined) {
     const names = job.layers.flatMap((one) => (one.kind === "boards" ? [one.name] : []));
-    work.problem({ code: "notAChoice", path: [...path, "over"], given: `"${over}"`, wanted: `write the name of a layer of boards: ${names.join(", ")}` });
+    work.problem({ code: "notAChoice", path: [...path, "over"], given: `"${over}"`, wanted: say("nameALayerOfBoards", { of: names }) });
     return [];
   }
   const item = taking.item(name, path);

@@ -3,6 +3,7 @@ import type { Quantity } from "../../core/quantity.js";
 import { pointingMortar } from "../../joints/pointing-mortar.js";
 import type { LayerOf } from "../job.js";
 import { type OrderLine, orderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 import { usualWidth } from "../usual-width.js";
 import { waterLines } from "./mixing-water.js";
@@ -13,7 +14,7 @@ export function jointLines(layer: LayerOf<"joints">, bed: Quantity<"length">, fa
   const { name, squeezeOut, tooling } = layer;
   const units = taking.layer("units");
   if (units === undefined) {
-    work.problem({ code: "missing", path: ["layers"], given: "", wanted: `${name} fills the joints between units; give a layer of units` });
+    work.problem({ code: "missing", path: ["layers"], given: "", wanted: say("fillsJoints", { layer: name }) });
     return [];
   }
   const item = taking.item(name, path);

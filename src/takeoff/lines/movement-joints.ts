@@ -2,11 +2,13 @@ import type { Path } from "../../core/problems.js";
 import type { Quantity } from "../../core/quantity.js";
 import { isNought, sum } from "../../core/quantity-arithmetic.js";
 import { linearOrder } from "../../boards/linear-order.js";
+import { refusal } from "../../core/refuse-all.js";
 import { backerRodSize } from "../../joints/backer-rod-size.js";
 import { sealantOrder } from "../../joints/sealant-order.js";
 import type { LayerOf } from "../job.js";
 import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** Sealant of the movement joints, and the rod behind it. */
@@ -17,7 +19,7 @@ export function movementJointLines(layer: LayerOf<"movement joints">, path: Path
   const [waste, pack] = [taking.waste(item), taking.pack(item, "volume")];
   const length = insideCorners ? sum([layer.length, measures.insideCorners, measures.uncladInsideCorners]) : layer.length;
   if (isNought(length)) {
-    if (!taking.shared) work.problem({ code: "refused", path: [...path, "length"], given: "0 ft of movement joints", wanted: "give their length, or leave this layer out" });
+    if (!taking.shared) work.problem(refusal([...path, "length"], say("noMovementJoints"), say("giveTheirLength")));
     return [];
   }
   const rod = backerRod === undefined ? [] : rodLines(backerRod, name, length, width, path, taking);

@@ -1,11 +1,14 @@
+import { common } from "../../core/common-refusals.js";
 import type { Path } from "../../core/problems.js";
 import type { Quantity } from "../../core/quantity.js";
 import { isNought, sum, times } from "../../core/quantity-arithmetic.js";
 import { linearOrder } from "../../boards/linear-order.js";
+import { refusal } from "../../core/refuse-all.js";
 import type { LayerOf } from "../job.js";
 import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
 import { overrunLength } from "../overrun-length.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** Sills, caps, screeds, flashings and beads: pieces along edges, by length. */
@@ -14,12 +17,12 @@ export function trimLines(layer: LayerOf<"trim">, path: Path, taking: Taking): r
   const { name, along, beyond, lap } = layer;
   const item = taking.item(name, path);
   const [waste, pack] = [taking.waste(item), taking.pack(item, "length")];
-  if (along.length === 0) work.problem({ code: "refused", path: [...path, "along"], given: "no edge is given", wanted: "name one or more, such as base" });
+  if (along.length === 0) work.problem(refusal([...path, "along"], common("noneGiven", { of: "edge" }), say("nameEdges")));
   const ends = along.filter((edge) => edge === "sills" || edge === "heads");
-  if (ends.length > 0 && beyond === undefined) work.problem({ code: "missing", path: [...path, "beyond"], given: "", wanted: "write how far it goes past each end of an opening, such as 0 in" });
-  if (ends.length === 0 && beyond !== undefined) work.problem({ code: "unknown", path: [...path, "beyond"], given: "", wanted: "only sills and heads go past the ends of an opening; leave it out" });
+  if (ends.length > 0 && beyond === undefined) work.problem({ code: "missing", path: [...path, "beyond"], given: "", wanted: say("beyondTheEnds") });
+  if (ends.length === 0 && beyond !== undefined) work.problem({ code: "unknown", path: [...path, "beyond"], given: "", wanted: say("onlySillsAndHeads") });
   const net = sum([noughtOf(taking.measures.base), ...[...new Set(along)].map((edge) => lengthAlong(edge, beyond, path, taking))]);
-  if (isNought(net) && along.length > 0 && !taking.shared) work.problem({ code: "refused", path: [...path, "along"], given: along.join(", "), wanted: "the job has none of these; give them in the elevations, or leave this layer out" });
+  if (isNought(net) && along.length > 0 && !taking.shared) work.problem({ code: "refused", path: [...path, "along"], given: along.join(", "), wanted: say("jobHasNone") });
   if (waste === undefined || pack === undefined || isNought(net)) return [];
   const solution = work.attempt(linearOrder, { length: net, pieceLength: pack.length, lap, waste }, path);
   if (solution === undefined) return [];

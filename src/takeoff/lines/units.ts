@@ -11,6 +11,7 @@ import type { FaceMeasures, Stone } from "../face-measures.js";
 import { measureFacesByPart } from "../faces-by-part.js";
 import type { LayerOf } from "../job.js";
 import { type OrderLine, orderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 import { unitsByElevation } from "../units-by-elevation.js";
 import { unitsPlaced } from "../units-placed.js";
@@ -53,7 +54,7 @@ function flatUnits(stone: Stone, { face, cornerCover }: FaceMeasures, path: Path
 function lotsByElevation({ units }: Stone, path: Path, { measures, work }: Taking): boolean | undefined {
   if (units.lots !== undefined) return units.lots === "by elevation";
   if (measures.parts.length === 1) return false;
-  work.problem({ code: "missing", path: [...path, "lots"], given: "", wanted: 'with several elevations, write "by elevation" where each is to come from packs of one lot, or "together"' });
+  work.problem({ code: "missing", path: [...path, "lots"], given: "", wanted: say("lotsWanted") });
   return undefined;
 }
 

@@ -1,6 +1,7 @@
 import type { Quantity } from "../../core/quantity.js";
 import { compare, sum } from "../../core/quantity-arithmetic.js";
 import type { Layer, ReadJob } from "../job.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** One figure of the job held against a limit that the user gave. */
@@ -26,9 +27,9 @@ function weightCheck({ layers, most }: NonNullable<Checks["weight"]>, { job, wor
   const named = job.layers.filter((layer): layer is Named => "name" in layer);
   const weights = layers.flatMap((name, index) => {
     const layer = named.find((one) => one.name === name);
-    if (layer === undefined) work.problem({ code: "notAChoice", path: ["checks", "weight", "layers", index], given: `"${name}"`, wanted: `write one of ${named.map((one) => one.name).join(", ")}` });
+    if (layer === undefined) work.problem({ code: "notAChoice", path: ["checks", "weight", "layers", index], given: `"${name}"`, wanted: { kind: "choice", of: named.map((one) => one.name) } });
     const weight = layer !== undefined && "weightPerArea" in layer ? layer.weightPerArea : undefined;
-    if (layer !== undefined && weight === undefined) work.problem({ code: "missing", path: ["layers", job.layers.indexOf(layer), "weightPerArea"], given: "", wanted: `the check of the weight counts ${name}; write what it weighs as installed, such as 3 lb/ft2` });
+    if (layer !== undefined && weight === undefined) work.problem({ code: "missing", path: ["layers", job.layers.indexOf(layer), "weightPerArea"], given: "", wanted: say("weighLayer", { layer: name }) });
     return weight ?? [];
   });
   if (weights.length !== layers.length || weights.length === 0) return [];
@@ -37,7 +38,7 @@ function weightCheck({ layers, most }: NonNullable<Checks["weight"]>, { job, wor
 }
 
 function filmChecks({ least, most }: NonNullable<Checks["wetFilm"]>, { job, work }: Taking): readonly Check[] {
-  if (compare(least, most) > 0) work.problem({ code: "tooHigh", path: ["checks", "wetFilm", "least"], given: least.toString(), wanted: `at most ${most.toString()}` });
+  if (compare(least, most) > 0) work.problem({ code: "tooHigh", path: ["checks", "wetFilm", "least"], given: least.toString(), wanted: say("leastOverMost", { most }) });
   return job.layers.flatMap((layer): Check[] => {
     if (layer.kind !== "barrier") return [];
     const value = layer.wetFilm;

@@ -1,5 +1,6 @@
 import { nearest, type Path } from "../../core/problems.js";
 import type { OrderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** Names a problem where an item that something is said of is not in the list. */
@@ -7,7 +8,7 @@ export function refuseUnknownItem(item: string, path: Path, { items, shared, wor
   const known = items();
   if (shared || known.includes(item)) return;
   const near = nearest(item, known);
-  work.problem({ code: "unknown", path, given: "", wanted: near === undefined ? `the list has ${known.join(", ")}` : `did you mean ${near}?` });
+  work.problem({ code: "unknown", path, given: "", wanted: near === undefined ? say("listHas", { of: known }) : { kind: "near", key: near } });
 }
 
 /** How many packs of a line are bought; pieces where it has no packs, nothing where it is not counted. */

@@ -7,6 +7,7 @@ import type { FaceMeasures } from "../face-measures.js";
 import { howOften } from "../how-often.js";
 import { labourHours } from "../labour-hours.js";
 import type { OrderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 
 /** Hours of one task. */
@@ -36,13 +37,13 @@ export function labourOf(lines: readonly OrderLine[], measured: FaceMeasures, ta
     const path = ["labour", "tasks", index];
     const amount = amountOf(of, lines, measured, [...path, "of"], taking);
     if (amount === undefined) return [];
-    const each = readQuantity(amount.dimension, per, { path: [...path, "per"], says: `amount of ${of} that the hours are for` });
+    const each = readQuantity(amount.dimension, per, { path: [...path, "per"], says: "amount that the hours are for" });
     if ("code" in each) {
       work.problem(each);
       return [];
     }
     if (isNought(each)) {
-      work.problem({ code: "tooLow", path: [...path, "per"], given: each.toString(), wanted: "above 0" });
+      work.problem({ code: "tooLow", path: [...path, "per"], given: each.toString(), wanted: say("aboveNought") });
       return [];
     }
     const solution = work.attempt(labourHours, { work: howOften(amount, each), hoursPer: hours, efficiency: labour.efficiency }, path);
@@ -59,6 +60,6 @@ function amountOf(of: string, lines: readonly OrderLine[], measured: FaceMeasure
   if (shared || items().includes(of)) return undefined;
   const known = [...Object.keys(faces), ...items()];
   const near = nearest(of, known);
-  work.problem({ code: "notAChoice", path, given: `"${of}"`, wanted: near === undefined ? `write one of ${known.join(", ")}` : `did you mean ${near}?` });
+  work.problem({ code: "notAChoice", path, given: `"${of}"`, wanted: near === undefined ? { kind: "choice", of: known } : { kind: "near", key: near } });
   return undefined;
 }

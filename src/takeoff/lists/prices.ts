@@ -8,6 +8,7 @@ import type { ReadJob } from "../job.js";
 import { linePrice } from "../line-price.js";
 import { type Money, moneyText } from "../money.js";
 import type { OrderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import { shareOfPrice } from "../share-of-price.js";
 import type { Taking } from "../taking.js";
 import { boughtOf, refuseUnknownItem, soldAs } from "./known-item.js";
@@ -46,11 +47,11 @@ export function pricedOf(lines: readonly OrderLine[], taking: Taking): Priced | 
   refuseCurrencies(prices, taking);
   const taxed = Object.entries(prices.items).flatMap(([item, price]) => (price.taxed === true ? [item] : []));
   if (prices.tax === undefined && (taxed.length > 0 || prices.allowance?.taxed === true)) {
-    work.problem({ code: "missing", path: ["prices", "tax"], given: "", wanted: `${taxed[0] ?? "the allowance"} is taxed; write the tax, such as "8.25 %"` });
+    work.problem({ code: "missing", path: ["prices", "tax"], given: "", wanted: taxed[0] === undefined ? say("allowanceTaxed") : say("itemTaxed", { item: taxed[0] }) });
   }
   const { smallest } = prices;
   if (smallest.amount.isZero()) {
-    work.problem({ code: "tooLow", path: ["prices", "smallest"], given: moneyText(smallest.amount, smallest), wanted: "above 0, such as 0.01 USD" });
+    work.problem({ code: "tooLow", path: ["prices", "smallest"], given: moneyText(smallest.amount, smallest), wanted: say("aboveNoMoney") });
     return undefined;
   }
   // Spare stock is sold as its item is: what is wrong with the one is not told again of the other.
@@ -88,7 +89,7 @@ function refuseCurrencies({ smallest, items }: Prices, { work }: Taking): void {
     for (const key of ["perPack", "each"] as const) {
       const money = price[key];
       if (money === undefined || money.currency === smallest.currency) continue;
-      work.problem({ code: "refused", path: ["prices", "items", item, key], given: `${money.amount.toFixed()} ${money.currency}`, wanted: `the smallest amount is in ${smallest.currency}, and prices in two currencies are not added; change it by your own rate first` });
+      work.problem({ code: "refused", path: ["prices", "items", item, key], given: `${money.amount.toFixed()} ${money.currency}`, wanted: say("currenciesDiffer", { currency: smallest.currency }) });
     }
   }
 }
@@ -101,7 +102,7 @@ function priceLine(line: OrderLine, prices: Prices, { work }: Taking): PricedLin
   const each = priceOf(line, given, path, work);
   const packs = boughtOf(line);
   const taxed = given.taxed ?? false;
-  if (prices.tax !== undefined && given.taxed === undefined && line.spareOf === undefined) work.problem({ code: "missing", path: [...path, "taxed"], given: "", wanted: "a tax is given; write whether this item is taxed: true or false" });
+  if (prices.tax !== undefined && given.taxed === undefined && line.spareOf === undefined) work.problem({ code: "missing", path: [...path, "taxed"], given: "", wanted: say("sayWhetherTaxed") });
   if (each === undefined || packs === undefined) return undefined;
   const markup = given.markup ?? prices.markup ?? quantity("ratio", "0 %");
   const ratio = (amount: Decimal): { readonly value: string; readonly unit: "ratio" } => ({ value: amount.toFixed(), unit: "ratio" });
@@ -114,8 +115,8 @@ function priceLine(line: OrderLine, prices: Prices, { work }: Taking): PricedLin
 function priceOf(line: OrderLine, { perPack, each }: Price, path: Path, work: Taking["work"]): Money | undefined {
   const wants = line.packs === undefined ? (line.toOrder.dimension === "count" ? "each" : undefined) : line.pack === undefined ? "each" : "perPack";
   const other = wants === "each" ? perPack : each;
-  if (wants === undefined) work.problem({ code: "refused", path, given: "", wanted: `${line.item} is bought neither in packs nor in pieces; leave its price out` });
-  else if (other !== undefined) work.problem({ code: "unknown", path: [...path, wants === "each" ? "perPack" : "each"], given: "", wanted: wants === "each" ? "it is bought by the piece; write each" : "it is bought in packs; write perPack" });
-  else if ((wants === "each" ? each : perPack) === undefined) work.problem({ code: "missing", path: [...path, wants], given: "", wanted: "write a price such as 84.50 USD" });
+  if (wants === undefined) work.problem({ code: "refused", path, given: "", wanted: say("noPriceFor", { item: line.item }) });
+  else if (other !== undefined) work.problem({ code: "unknown", path: [...path, wants === "each" ? "perPack" : "each"], given: "", wanted: say(wants === "each" ? "boughtByThePiece" : "boughtInPacks") });
+  else if ((wants === "each" ? each : perPack) === undefined) work.problem({ code: "missing", path: [...path, wants], given: "", wanted: say("writeAPrice") });
   return wants === "each" ? each : wants === "perPack" ? perPack : undefined;
 }

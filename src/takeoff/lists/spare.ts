@@ -1,6 +1,7 @@
 import type { Quantity } from "../../core/quantity.js";
 import { quantity } from "../../core/read-quantity.js";
 import { type OrderLine, orderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import { spareUnits } from "../spare-units.js";
 import type { Taking } from "../taking.js";
 import { refuseUnknownItem } from "./known-item.js";
@@ -15,7 +16,7 @@ export function spareLines(lines: readonly OrderLine[], taking: Taking): readonl
     if (line === undefined) return [];
     const { net, pack } = line;
     if (net.dimension !== "count") {
-      work.problem({ code: "refused", path, given: "", wanted: `spare stock is kept of what is counted in pieces; ${item} is ${net.dimension} and does not keep` });
+      work.problem({ code: "refused", path, given: "", wanted: say("spareOfPieces", { item, dimension: net.dimension }) });
       return [];
     }
     const packCount = pack === undefined ? quantity("count", 1) : (pack as Quantity<"count">);

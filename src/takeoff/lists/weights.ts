@@ -4,6 +4,7 @@ import type { Solution } from "../../core/solution.js";
 import { deliveredWeight } from "../delivered-weight.js";
 import { hoistTrips } from "../hoist-trips.js";
 import type { OrderLine } from "../order-line.js";
+import { say } from "../refusals.js";
 import type { Taking } from "../taking.js";
 import { boughtOf, refuseUnknownItem, soldAs } from "./known-item.js";
 
@@ -39,7 +40,7 @@ export function weightsOf(lines: readonly OrderLine[], taking: Taking): Weights 
     const path = ["weights", "perPack", name];
     const packs = boughtOf(line);
     if (packs === undefined) {
-      work.problem({ code: "refused", path, given: "", wanted: `${name} is bought neither in packs nor in pieces; leave its weight out` });
+      work.problem({ code: "refused", path, given: "", wanted: say("noWeightFor", { item: name }) });
       return [];
     }
     const solution = work.attempt(deliveredWeight, { packs, packMass }, path);

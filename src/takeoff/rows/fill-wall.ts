@@ -1,6 +1,7 @@
 import { type Path, pathText, type Problem, problem, shown, type Trouble } from "../../core/problems.js";
 import { isQuantity } from "../../core/quantity.js";
 import { isNought } from "../../core/quantity-arithmetic.js";
+import { say } from "../refusals.js";
 
 /** A place in a wall that is filled from a column of the sheet. */
 export interface FromColumn {
@@ -89,8 +90,8 @@ const formula = /^\s*(?:[=@]|[+-](?!\s*[\d.]))/;
 
 /** What is wrong with a cell, whatever is to be read from it. */
 export function cellTrouble(value: unknown, column: string): Trouble | undefined {
-  if (value === undefined || value === null || (typeof value === "string" && value.trim() === "")) return { code: "missing", path: [column], given: "", wanted: "no such column, or an empty cell; write 0 where there is none" };
-  if (typeof value === "string" && formula.test(value)) return { code: "refused", path: [column], given: shown(value), wanted: "it is a formula and not its value; save the sheet with values" };
+  if (value === undefined || value === null || (typeof value === "string" && value.trim() === "")) return { code: "missing", path: [column], given: "", wanted: say("emptyCell") };
+  if (typeof value === "string" && formula.test(value)) return { code: "refused", path: [column], given: shown(value), wanted: say("formulaInCell") };
   return undefined;
 }
 

@@ -3,7 +3,7 @@ import { nested } from "../../schema/nested.js";
 import type { ReadJob } from "../job.js";
 import { elevation } from "../job-elevation.js";
 
-const reads = /* @__PURE__ */ (() => nested(elevation))();
+const reads = /* @__PURE__ */ nested(elevation);
 
 /** Reads one elevation of a job, or says everything that is wrong with it. */
 export function readElevation(wall: unknown): { readonly value: ReadJob["elevations"][number] } | { readonly issues: readonly Problem[] } {

@@ -1,4 +1,5 @@
 import { type Problem, problem, shown } from "../../core/problems.js";
+import { say } from "../refusals.js";
 import type { Cells } from "./fill-wall.js";
 import type { Form } from "./form.js";
 
@@ -16,7 +17,7 @@ export interface RowRead {
 /** Reads what is given as a row. */
 export function readRow(given: unknown, next: number): RowRead {
   if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    return rowOf(next, {}, [problem({ code: "wrongKind", path: ["rows", next], given: shown(given), wanted: "write an object: the cells of a row by the names of the columns" })]);
+    return rowOf(next, {}, [problem({ code: "wrongKind", path: ["rows", next], given: shown(given), wanted: say("writeARow") })]);
   }
   const { row: number, cells, value = cells, problems } = given as { readonly row?: unknown; readonly cells?: unknown; readonly value?: unknown; readonly problems?: unknown };
   if (typeof number === "number" && Array.isArray(problems)) return rowOf(number, {}, problems as readonly Problem[]);

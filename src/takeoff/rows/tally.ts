@@ -1,4 +1,4 @@
-import type { Fraction } from "fraction.js";
+import type { Fraction } from "../../core/fraction.js";
 import { exact } from "../../core/amount.js";
 import type { ExactSum } from "./exact-sum.js";
 import type { TracedWall } from "./traced-wall.js";

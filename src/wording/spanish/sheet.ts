@@ -1,0 +1,35 @@
+import { sentence } from "../../core/refusals.js";
+import type { RefusalTexts } from "../refusals.js";
+
+/** Why a sheet cannot be read, in Spanish. */
+export const sheet: RefusalTexts["sheet"] = {
+  quoteWithinText: () => 'una comilla está dentro de un texto entre comillas; escríbala dos veces allí, como ""',
+  quoteDoesNotEnd: () => "una comilla en ella no se cierra",
+  tooManyColumns: ({ most }) => sentence`tiene más de ${most} columnas; ¿es esto un CSV?`,
+  rowTooLong: ({ most }) => sentence`tiene más de ${most} letras; ¿es esto un CSV?`,
+  headings: ({ headings }) => sentence`${headings.join(" y ")}`,
+  sameColumn: () => "son la misma columna; diga cuál se quiere",
+  noSuchColumn: ({ column, columns }) => sentence`la hoja no tiene la columna ${column}; tiene ${columns}`,
+  didYouMean: ({ names }) => sentence`¿quiso decir ${names.join(" o ")}?`,
+  nameAColumn: ({ names }) => sentence`nombre una columna ${names.join(" o ")}`,
+  pointNotComma: () => "tiene un punto, aunque se dijo que los decimales llevan coma",
+  beyondNamedColumns: ({ count }) => sentence`está más allá de las ${count} columnas que tienen nombre; ¿hay una coma dentro de una celda?`,
+  firstRowEmpty: () => "la primera fila lleva los nombres de las columnas; está vacía",
+  columnNumber: ({ column }) => sentence`columna ${column}`,
+  hasNoName: () => "no tiene nombre",
+  standsTwice: () => "está ahí dos veces",
+  bytesThatNoTextHas: () => "el archivo tiene bytes que ningún texto tiene; no es un CSV",
+  noUtf8: () => "el archivo no es texto en UTF-8; guárdelo así",
+  workbookFromText: () => "un libro se lee de bytes, no de texto",
+  workbookTooLarge: ({ most }) => sentence`el libro pesa más de ${most} MB; guarde la hoja como CSV, que puede ser de cualquier tamaño`,
+  unpacksToTooMuch: () => "se desempaca a más de lo que cabe en un libro",
+  brokenWorkbook: () => "el libro está dañado, o no es un libro; ábralo y guárdelo otra vez",
+  zipButNoWorkbook: () => "el archivo es un zip, pero no un libro",
+  noSuchSheet: ({ sheets }) => sentence`el libro no tiene tal hoja; tiene ${sheets}`,
+  textsTooLong: () => "los textos del libro son demasiado largos en conjunto; guarde la hoja como CSV, que puede ser de cualquier tamaño",
+  sheetNotInIt: () => "el libro nombra una hoja que no está en él; ábralo y guárdelo otra vez",
+  sheetTooWide: ({ most }) => sentence`la hoja tiene más de ${most} columnas`,
+  hasDocumentType: () => "tiene un tipo de documento, que un libro no tiene",
+  cannotBeRead: () => "no se puede leer; abra el libro y guárdelo otra vez",
+  textTooLong: () => "un texto en ella es más largo que lo que cabe en una celda",
+};

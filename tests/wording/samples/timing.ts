@@ -1,0 +1,33 @@
+import { quantity } from "../../../src/core/index.js";
+import type { SamplesOf } from "./index.js";
+
+export const timing: SamplesOf<"timing"> = {
+  writeDateTimeZone: { example: "2026-06-01T07:30" },
+  hasNoZone: { example: "2026-06-01T07:30" },
+  noTimeZone: { zone: "\"Chicago\"" },
+  neverThatFarFromUtc: { zone: "America/Chicago", offset: "-07:00" },
+  clocksChange: { zone: "America/Chicago", iso: "2026-03-08T02:30" },
+  clocksChangeThatDay: { zone: "America/Chicago" },
+  highUnderLow: { low: quantity("temperature", "20 degF") },
+  readingsAfter: { count: 12, time: "2026-01-10T16:00-06:00" },
+  notBefore: { other: "2026-06-01" },
+  begins: { time: "2026-06-01T07:30-05:00" },
+  mustBeginBy: { time: "2026-06-01T07:30-05:00" },
+  noHourAfter: { time: "2026-06-01T07:30-05:00" },
+  withinRecord: { from: "2026-06-01T07:00-05:00", until: "2026-06-02T07:00-05:00" },
+  mustComeAfter: { other: "2026-06-01T07:00" },
+  mostHoursAfter: { hours: 48 },
+  hottestSurface: { temperature: quantity("temperature", "110 degF") },
+  tableGoes: { from: quantity("temperature", "40 degF"), to: quantity("temperature", "100 degF") },
+  earliestAndLatest: { earliest: "2026-06-01T09:00-05:00", latest: "2026-06-01T08:00-05:00" },
+  rowsRise: { below: quantity("temperature", "70 degF") },
+  latestUnderSoonest: { soonest: quantity("time", "2 h") },
+  recordHasFrom: { least: 2, most: 10000 },
+  afterReadingAbove: { time: quantity("time", "2 h") },
+  gapInRecord: { every: quantity("time", "1 h") },
+  comesTooSoon: { every: quantity("time", "1 h") },
+  oneUnitInRecord: { unit: "degF" },
+  ageReachedBy: { reached: quantity("time", "20 h"), age: quantity("time", "24 h"), time: "2026-06-01T07:00-05:00" },
+  typicalUnderLeast: { least: quantity("time", "2 h") },
+  mostUnderWait: { wait: quantity("time", "4 h") },
+};
