@@ -17,7 +17,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   schema: ["core"],
   shapes: ["data", "schema", "core"],
   ...Object.fromEntries(topics.map((topic) => [topic, [...ground, ...topics]])),
-  takeoff: [...ground, ...topics],
+  takeoff: [...ground, ...topics, "many"],
   planning: [...ground, ...topics, "takeoff"],
   pictures: ["core", "shapes", ...topics],
   render: ["core"],

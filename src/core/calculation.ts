@@ -90,7 +90,7 @@ function stepError(id: string, { name, says }: ReadyStep, fault: Fault): InputEr
 }
 
 /** The unit an answer is first shown in: that of the SI where all inputs are metric. */
-function unitToShow(shown: ShownUnits, metric: boolean): UnitCode {
+export function unitToShow(shown: ShownUnits, metric: boolean): UnitCode {
   const second = metric ? shown[1] : undefined;
   return second !== undefined && unitSystem(second) === "si" ? second : shown[0];
 }

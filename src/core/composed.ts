@@ -79,15 +79,30 @@ export interface ComposedFrom<I, O, A> extends Callable<I, A> {
 export function composed<const G extends Entries, A>(definition: FromEntries<G, A>): Composed<G, A>;
 export function composed<I, O, A>(definition: FromSchema<I, O, A>): ComposedFrom<I, O, A>;
 export function composed<A>(definition: ComposedOf<never, A> & ({ readonly given: Entries } | { readonly reads: StandardSchema })): unknown {
-  let read: ((input: unknown, problems: Problem[]) => Opened) | undefined;
+  let reader: Inside["read"] | undefined;
+  const read: Inside["read"] = (input, problems) => (reader ??= "given" in definition ? fromEntries(definition.given) : fromSchema(definition.reads))(input, problems);
   const solve = (input: unknown): Solution<A> => {
     const problems: Problem[] = [];
-    read ??= "given" in definition ? fromEntries(definition.given) : fromSchema(definition.reads);
     const opened = read(input, problems);
     if (problems.length > 0) throw new InputError(definition.id, problems);
     return runComposed(definition, opened, problems);
   };
-  return callable(definition, (input) => solve(input).answers, solve, "given" in definition ? { given: definition.given } : { reads: definition.reads });
+  const called = callable(definition, (input) => solve(input).answers, solve, "given" in definition ? { given: definition.given } : { reads: definition.reads });
+  insides.set(called, { read, run: definition.run as Inside["run"] });
+  return called;
+}
+
+/** What a composed function is made of. */
+interface Inside {
+  readonly read: (input: unknown, problems: Problem[]) => Opened;
+  readonly run: (given: unknown, work: Work) => unknown;
+}
+
+const insides = new WeakMap<object, Inside>();
+
+/** How a composed function reads and what it runs, for those who bring a work of their own; a calculation has no such inside. */
+export function insideOf(of: object): Inside | undefined {
+  return insides.get(of);
 }
 
 /** The input read, with the lines and assumptions that tell of it. */

@@ -1,5 +1,6 @@
-import { type Amount, exact, exactArithmetic as arithmetic, isZero } from "./amount.js";
+import { type Amount, exact, isZero } from "./amount.js";
 import type { DimensionName } from "./dimensions.js";
+import { amountArithmetic as arithmetic } from "./open-amount.js";
 import { amountOf, makeQuantity, type Quantity } from "./quantity.js";
 
 /** What can be added: anything but a point on a temperature scale. */
@@ -48,17 +49,19 @@ export function subtract<D extends Additive>(from: Quantity<D>, taken: Quantity<
 }
 
 /**
- * A quantity times a whole number, exactly.
+ * A quantity times a whole number or a count, exactly.
  *
  * @throws RangeError if the number is not whole, or the quantity is a temperature
  * @example
  * ```ts
  * times(quantity("length", "3-5/8 in"), 3).toString(); // "10.875 in"
+ * times(quantity("length", "3-5/8 in"), quantity("count", 3)).toString(); // "10.875 in"
  * ```
  */
-export function times<D extends Additive>(quantity: Quantity<D>, by: number): Quantity<D> {
+export function times<D extends Additive>(quantity: Quantity<D>, by: number | Quantity<"count">): Quantity<D> {
   const { dimension } = quantity;
-  return makeQuantity(dimension, arithmetic.multiply(amountToAdd(dimension, quantity), exact(BigInt(by))), quantity.unit);
+  const factor = typeof by === "number" ? exact(BigInt(by)) : amountAs("count", by);
+  return makeQuantity(dimension, arithmetic.multiply(amountToAdd(dimension, quantity), factor), quantity.unit);
 }
 
 /**
@@ -84,4 +87,10 @@ export function compare<D extends DimensionName>(a: Quantity<D>, b: Quantity<D>)
  */
 export function isNought(quantity: Quantity): boolean {
   return isZero(amountOf(quantity));
+}
+
+/** Whether a quantity is a whole number of its base unit. */
+export function isWhole(quantity: Quantity): boolean {
+  const amount = amountOf(quantity);
+  return arithmetic.compare(amount, arithmetic.floor(amount)) === 0;
 }

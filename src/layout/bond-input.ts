@@ -33,7 +33,7 @@ export const bondInput = /* @__PURE__ */ atFirstUse(() =>
     offset: z.optional(quantityField("ratio", { says: "shift of the head joints from one course to the next, as a share of a unit and its joint; nought where they stand in line", atLeast: 0, below: 1 })),
     leastCut: z.optional(quantityField("length", { says: "least length of a cut unit", above: 0 })),
     /** Courses one over another, where their units are to be counted. */
-    courses: z.optional(howMany()),
+    courses: z.optional(z.pipe(howMany(), z.transform((count) => count.toNumber()))),
   }));
 
 /** What a bond pattern is given, as it has been read. */

@@ -27,7 +27,7 @@ export function exactSlot({ slots }: FlatProgram, operands: readonly Operand[], 
     return apply(here.code, at(here.left), here.left === here.right ? undefined : at(here.right), ratioArithmetic);
   };
   // A rounding that is asked for has nothing in the block yet.
-  const at = (place: number): Ratio => (known[place] ??= (place === slot ? undefined : held(operands[place])) ?? workedOut(place));
+  const at = (place: number): Ratio => (known[place] ??= (place === slot && slots[place]?.kind === "operation" ? undefined : held(operands[place])) ?? workedOut(place));
   return at(slot);
 }
 

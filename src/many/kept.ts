@@ -1,4 +1,5 @@
 import type { Amount } from "../core/amount.js";
+import { formulasFor } from "../core/prepared.js";
 import type { Definition } from "../core/definition.js";
 import { amountOf } from "../core/quantity.js";
 import { type Fields, fieldsWith, quantityField, shownUnits, writtenQuantity } from "../core/read-entries.js";
@@ -10,6 +11,7 @@ import { type FlatProgram, flatProgram } from "./flat-program.js";
 export interface Kept {
   readonly fields: Fields;
   readonly flats: Map<string, FlatProgram>;
+  readonly formulas: Map<string, ReturnType<typeof formulasFor>>;
   readonly constants: readonly (readonly [name: string, amount: Amount])[];
   readonly inputEdges: ReadonlyMap<string, Edges>;
   readonly steps: readonly { readonly name: string; readonly unit: UnitCode; readonly limits: Edges }[];
@@ -24,12 +26,21 @@ export function keptOf(definition: Definition): Kept {
     known = {
       fields: fieldsWith(quantityField, definition.given),
       flats: new Map(),
+      formulas: new Map(),
       constants: Object.entries(definition.constants ?? {}).map(([name, row]) => [name, amountOf(writtenQuantity(row.is, row.value, name))]),
       inputEdges: new Map(Object.entries(definition.given).map(([name, row]) => [name, edgesOf(row, name)])),
       steps: Object.entries(definition.steps).map(([name, row]) => ({ name, unit: shownUnits(row)[0], limits: edgesOf(row, name) })),
     };
     kept.set(definition, known);
   }
+  return known;
+}
+
+/** The formulas of a definition for a choice of its pairs, by step. */
+export function formulasOf({ formulas }: Kept, definition: Definition, chosen: readonly string[]): ReturnType<typeof formulasFor> {
+  const key = chosen.join();
+  const known = formulas.get(key) ?? formulasFor(definition, chosen);
+  formulas.set(key, known);
   return known;
 }
 

@@ -25,16 +25,24 @@ interface AnswerCare {
   readonly giveUp: (row: number) => void;
 }
 
-/** Plans the limits of a step, and its numbers in the unit wanted. */
-export function planAnswer(operations: Operations, { unit, limits }: PlannedStep, operand: Operand, care: AnswerCare): Float64Array {
-  const { size, zero } = unitScale(unit);
+/** Plans limits: rows outside of them are given up. */
+export function planLimits(operations: Operations, limits: Edges, operand: Operand, care: AnswerCare): void {
   if (operand.kind === "fixed") {
     if (!areWithin(limits, operand.amount)) throw new BeyondPlain();
-    const number = nearestDouble(arithmetic.divide(arithmetic.subtract(operand.amount, zero), size));
-    return new Float64Array(operations.buffers.rows).fill(number);
+    return;
   }
   for (const edge of limits.edges) planEdge(operations, operand, edge, care);
   if (limits.whole && !(operand.kind === "whole" && operand.scale.isWhole())) planWhole(operations, care);
+}
+
+/** Plans the limits of a step, and its numbers in the unit wanted. */
+export function planAnswer(operations: Operations, { unit, limits }: PlannedStep, operand: Operand, care: AnswerCare): Float64Array {
+  const { size, zero } = unitScale(unit);
+  planLimits(operations, limits, operand, care);
+  if (operand.kind === "fixed") {
+    const number = nearestDouble(arithmetic.divide(arithmetic.subtract(operand.amount, zero), size));
+    return new Float64Array(operations.buffers.rows).fill(number);
+  }
   const shifted = operations.apply("subtract", operand, { kind: "fixed", amount: zero }) as Exclude<Operand, { readonly kind: "fixed" }>;
   if (isExact(size) && shifted.kind !== "real") return wholeAnswer(operations, shifted, size);
   const answer = realAnswer(operations, operations.worked(shifted), size);

@@ -2,10 +2,11 @@ import { type Amount, exact, exactArithmetic } from "../core/amount.js";
 import { unitScale } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
 import { type Range, ratioOfNumber, readReal, readWhole } from "./column.js";
+import type { Edges } from "./edges.js";
 import { exactSlot } from "./exact-rows.js";
 import type { FlatProgram, Slot } from "./flat-program.js";
 import { Buffers, type Operand, type Real, type Whole } from "./operands.js";
-import { planAnswer, type PlannedStep } from "./plan-answer.js";
+import { planAnswer, planLimits, type PlannedStep } from "./plan-answer.js";
 import { type Instruction, Operations } from "./plan-operations.js";
 import { planRounding, type RoundingCare } from "./plan-rounding.js";
 import { BeyondRatio, type Ratio } from "./ratio.js";
@@ -28,6 +29,8 @@ export interface Wanted {
   readonly columns: readonly PlannedColumn[];
   readonly fixed: ReadonlyMap<string, Amount>;
   readonly steps: readonly PlannedStep[];
+  /** Slots that must lie in a range besides. */
+  readonly guards?: readonly { readonly slot: number; readonly limits: Edges }[];
   /** By slot, the largest size that a rounding has given. */
   readonly roundings: Map<number, number>;
 }
@@ -42,10 +45,12 @@ export interface Plan {
   readonly marks: Uint8Array;
   /** The numbers of the steps, in order, in the units wanted. */
   readonly answers: readonly Float64Array[];
+  /** What a slot holds. */
+  readonly operandAt: (slot: number) => Operand;
 }
 
 /** Plans the operations. */
-export function planFor({ flat, rows, columns, fixed, steps, roundings }: Wanted): Plan {
+export function planFor({ flat, rows, columns, fixed, steps, guards = [], roundings }: Wanted): Plan {
   const marks = new Uint8Array(rows);
   const instructions: Instruction[] = [];
   const operations = new Operations(new Buffers(rows), marks, (instruction) => void instructions.push(instruction));
@@ -90,14 +95,17 @@ export function planFor({ flat, rows, columns, fixed, steps, roundings }: Wanted
     return input === undefined ? { kind: "fixed", amount: fixed.get(slot.name) as Amount } : inBaseUnits(operations, input.numbers, input.column.unit);
   };
   flat.slots.forEach((slot, place) => operands.push(operandOf(slot, place)));
+  for (const { slot, limits } of guards) planLimits(operations, limits, operands[slot] as Operand, { exactAt: (row) => exactAt(slot, row), giveUp });
+  const places = new Map(flat.steps.map(({ name, slot }) => [name, slot]));
   const answers = steps.map((step) => {
-    const slot = flat.steps.find(({ name }) => name === step.name)?.slot as number;
+    const slot = places.get(step.name) as number;
     return planAnswer(operations, step, operands[slot] as Operand, { exactAt: (row) => exactAt(slot, row), giveUp });
   });
 
   return {
     marks,
     answers,
+    operandAt: (slot) => operands[slot] as Operand,
     read: ({ name, denominator, range, most }, numbers, count) => {
       const { values, errors } = inputs.get(name)?.numbers as Whole | Real;
       if (denominator !== 0) return readWhole(values, numbers, denominator, range, marks, count) <= most;

@@ -1,4 +1,5 @@
 import type { DimensionName } from "../core/dimensions.js";
+import { readQuantity } from "../core/read-quantity.js";
 import { findUnit, type UnitCode } from "../core/units.js";
 
 /** Reads the usual texts of one input: `312 ft2`, `3/8 in`, `1-5/8 in`, `5%`. What it does not know, the full reader takes. */
@@ -80,4 +81,37 @@ const [blank, minus, point, slash] = [32, 45, 46, 47];
 function digitAt(text: string, at: number): number {
   const digit = text.charCodeAt(at) - 48;
   return digit >= 0 && digit <= 9 ? digit : -1;
+}
+
+/** Reads what an input takes, texts above all; false where its number is not one that a double stands for. */
+export function readQuickly(reader: QuickReader, dimension: DimensionName, given: unknown): boolean {
+  if (typeof given === "string" && reader.read(given)) return true;
+  const read = readQuantity(dimension, given, { path: [] });
+  if ("code" in read) return false;
+  const { value, unit } = read.toJSON();
+  return reader.read(unit === "" ? value : `${value} ${unit}`);
+}
+
+/** Units that people mix in one column, and how many of the smaller go into them. */
+const smaller = new Map<UnitCode, readonly [unit: UnitCode, by: number]>([["ft", ["in", 12]], ["m", ["mm", 1000]], ["cm", ["mm", 10]]]);
+
+/** Brings what was read to the smaller of the units that people mix, where it can be; it stands for the very same amount. */
+export function inSmallUnit(reader: QuickReader): void {
+  const { number } = reader;
+  const small = smaller.get(reader.unit);
+  if (small === undefined) return;
+  const [unit, by] = small;
+  // Of a quotient of a power of two the product is a double; of a decimal the nearest double is the one that its text reads as.
+  const product = Number.isInteger(number * 64) && Math.abs(number) < 2 ** 40 ? number * by : decimalTimes(number, by);
+  if (product === undefined) return;
+  reader.number = product;
+  reader.unit = unit;
+}
+
+function decimalTimes(number: number, by: number): number | undefined {
+  for (const power of [10, 100, 1000, 1e4, 1e5, 1e6]) {
+    const whole = Math.round(number * power);
+    if (whole / power === number && Math.abs(whole) < 1e9) return (whole * by) / power;
+  }
+  return undefined;
 }

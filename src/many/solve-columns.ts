@@ -1,13 +1,13 @@
-import { type Amount, NoValue } from "../core/amount.js";
+import type { Amount } from "../core/amount.js";
 import type { Definition } from "../core/definition.js";
 import type { Problem } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import type { Attempt } from "../core/solution.js";
 import type { UnitCode } from "../core/units.js";
-import { denominatorFor, rangeOf } from "./column.js";
+import { rangeOf } from "./column.js";
+import { FittedPlan } from "./fitted-plan.js";
 import { flatOf, keptOf } from "./kept.js";
-import { BeyondPlain } from "./operands.js";
-import { type Plan, planFor, type PlannedColumn } from "./plan.js";
+import type { PlannedColumn } from "./plan.js";
 
 /** The rows of a block: enough that an operation costs what its numbers cost, few enough that all of them stay near the processor. */
 const blockRows = 512;
@@ -54,34 +54,8 @@ export function solveColumns({ definition, columns, fixed, chosen, count, units,
   const rows = Math.min(count, blockRows);
   const blocks = columns.map(({ numbers }) => blockReader(numbers, rows));
   const planned = columns.map(({ name, unit }): PlannedColumn => ({ name, unit, range: rangeOf(known.inputEdges.get(name), unit), denominator: 1, most: 1 }));
-  const wanted = { flat: flatOf(known, definition, chosen), rows, columns: planned, fixed: new Map([...known.constants, ...fixed]), steps, roundings: new Map<number, number>() };
-  let plan: Plan | undefined;
-
-  /** Reads a block; where a column does not fit the plan, a new plan is made that fits. */
-  const readBlock = (start: number, size: number): Plan => {
-    const numbers = blocks.map((block) => block(start, size));
-    if (start === 0 && plan === undefined) for (const [index, column] of planned.entries()) widen(column, numbers[index] as Float64Array, size);
-    for (;;) {
-      plan ??= planFor(wanted);
-      plan.marks.fill(0);
-      const misfits = planned.filter((column, index) => plan?.read(column, numbers[index] as Float64Array, size) !== true);
-      if (misfits.length === 0) return plan;
-      for (const column of misfits) widen(column, numbers[planned.indexOf(column)] as Float64Array, size);
-      plan = undefined;
-    }
-  };
-  const run = (start: number, size: number): Plan | undefined => {
-    try {
-      for (;;) {
-        const current = readBlock(start, size);
-        if (current.run(size)) return current;
-        plan = undefined;
-      }
-    } catch (error) {
-      if (error instanceof BeyondPlain || error instanceof NoValue) return undefined;
-      throw error;
-    }
-  };
+  const wanted = { flat: flatOf(known, definition, chosen), columns: planned, fixed: new Map([...known.constants, ...fixed]), steps, roundings: new Map<number, number>() };
+  const plan = new FittedPlan(wanted, () => rows);
   const oneExactly = (row: number): void => {
     const attempt = exactly(row);
     if (!attempt.ok) problems.push(Object.freeze({ row, problems: attempt.problems }));
@@ -92,7 +66,7 @@ export function solveColumns({ definition, columns, fixed, chosen, count, units,
 
   for (let start = 0; start < count; start += rows) {
     const size = Math.min(rows, count - start);
-    const done = run(start, size);
+    const done = plan.run(blocks.map((block) => block(start, size)), size);
     answers.forEach(({ values }, index) => {
       const block = done?.answers[index];
       if (block !== undefined) values.set(size === block.length ? block : block.subarray(0, size), start);
@@ -113,14 +87,4 @@ function blockReader(numbers: ArrayLike<unknown>, rows: number): (start: number,
     }
     return block;
   };
-}
-
-/** Makes room in what is planned of a column for the numbers of a block. */
-function widen(column: PlannedColumn, numbers: Float64Array, count: number): void {
-  const denominator = denominatorFor(numbers, column.denominator, column.range, count);
-  const { least, most: highest } = column.range;
-  let most = 1;
-  for (const number of numbers.subarray(0, count)) if (number >= least && number <= highest) most = Math.max(most, Math.abs(number));
-  column.most = 2 ** Math.ceil(Math.log2(Math.max(column.most / column.denominator, most) * Math.max(1, denominator)));
-  column.denominator = denominator;
 }

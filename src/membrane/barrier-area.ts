@@ -73,7 +73,7 @@ export const barrierArea = /* @__PURE__ */ composed({
 interface Edge {
   readonly length: Quantity<"length">;
   readonly depth: Quantity<"length">;
-  readonly count: number;
+  readonly count: Quantity<"count">;
 }
 
 function edgeReturns(edges: readonly Edge[], nought: Quantity<"area">, work: Work): Quantity<"area"> {

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import type { DimensionName } from "../core/dimensions.js";
+import { isOpen } from "../core/open-amount.js";
 import { problem, type Trouble } from "../core/problems.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
 import { brokenLimit, type Limit, limitsOf } from "../core/read-entries.js";
@@ -63,6 +64,8 @@ function readLimited<D extends DimensionName>(dimension: D, given: unknown, row:
   const place = { path: [], says: row.says };
   const read = readQuantity(dimension, given, place);
   if ("code" in read) return given === undefined ? { ...read, code: "missing", given: "" } : read;
+  const amount: unknown = amountOf(read);
+  if (isOpen(amount) && amount.keeps({ is: dimension, ...row })) return read;
   const broken = brokenLimit(limits, amountOf(read));
   return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.wanted };
 }

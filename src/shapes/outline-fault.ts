@@ -1,4 +1,5 @@
-import { type Amount, exactArithmetic as arithmetic, sign } from "../core/amount.js";
+import { type Amount, sign } from "../core/amount.js";
+import { amountArithmetic as arithmetic } from "../core/open-amount.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
 import type { Words } from "../core/wording.js";
 import { say } from "./refusals.js";

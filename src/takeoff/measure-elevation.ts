@@ -2,6 +2,7 @@ import type { Work } from "../core/composed.js";
 import type { Path } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, isNought, subtract, sum, times } from "../core/quantity-arithmetic.js";
+import { quantity } from "../core/read-quantity.js";
 import { refusal } from "../core/refuse-all.js";
 import { returnStrip } from "../membrane/return-strip.js";
 import type { OpeningMeasures } from "../shapes/measures.js";
@@ -20,7 +21,7 @@ type Corner = Elevation["outsideCorners"][number];
 export function measureElevation(elevation: Elevation, path: Path, work: Work): Part {
   const { name, outsideCorners, insideCorners = [], soffits = [], caps = [] } = elevation;
   const wall = work.part(wallMeasures, elevation.shape, [...path, "shape"]).answers;
-  const [noLength, noArea] = [noughtOf(wall.width), noughtOf(wall.area)];
+  const [noLength, noArea, none] = [noughtOf(wall.width), noughtOf(wall.area), quantity("count", 0)];
   const openings = elevation.openings.map((opening, index) => {
     const at = [...path, "openings", index];
     const one = work.part(openingMeasures, opening.shape, [...at, "shape"]).answers;
@@ -45,7 +46,7 @@ export function measureElevation(elevation: Elevation, path: Path, work: Work): 
     return { area: times(area, count), outline: times(outline, count), length, count };
   });
   const all = (key: "perimeter" | "edges" | "sill" | "jambs" | "head" | "round" | "atBase"): Quantity<"length"> => sum([noLength, ...openings.map((one) => one[key])]);
-  const counted = (key: "sillCount" | "headCount"): number => openings.reduce((total, one) => total + one[key], 0);
+  const counted = (key: "sillCount" | "headCount"): Quantity<"count"> => sum([none, ...openings.map((one) => one[key])]);
   return {
     name,
     walls: wall.area,
@@ -68,7 +69,7 @@ export function measureElevation(elevation: Elevation, path: Path, work: Work): 
     sillCount: counted("sillCount"),
     headCount: counted("headCount"),
     cornerReturns: openings.flatMap(({ cornerReturn }) => cornerReturn ?? []),
-    sheetFaces: [{ length: wall.width, height: wall.height, count: 1 }],
+    sheetFaces: [{ length: wall.width, height: wall.height, count: quantity("count", 1) }],
   };
 }
 
@@ -86,8 +87,8 @@ interface MeasuredOpening {
   readonly jambs: Quantity<"length">;
   readonly head: Quantity<"length">;
   readonly round: Quantity<"length">;
-  readonly sillCount: number;
-  readonly headCount: number;
+  readonly sillCount: Quantity<"count">;
+  readonly headCount: Quantity<"count">;
   readonly cornerReturn?: ReturnEdges;
 }
 
@@ -95,7 +96,7 @@ interface MeasuredOpening {
 function measureOpening(opening: Opening, one: OpeningMeasures, path: Path, work: Work): MeasuredOpening {
   const { count, returnDepth, returnUnits, toBase } = opening;
   const turns = !isNought(returnDepth);
-  const noLength = noughtOf(one.width);
+  const [noLength, none] = [noughtOf(one.width), quantity("count", 0)];
   // A door has no sill to turn the face over.
   const edges = toBase === true ? subtract(one.perimeter, one.sill) : one.perimeter;
   const area = work.part(returnStrip, { length: edges, depth: returnDepth }, path).answers.area;
@@ -111,8 +112,8 @@ function measureOpening(opening: Opening, one: OpeningMeasures, path: Path, work
     jambs,
     head: times(one.head, count),
     round: times(one.round, count),
-    sillCount: isNought(sill) ? 0 : count,
-    headCount: isNought(one.head) ? 0 : count,
+    sillCount: isNought(sill) ? none : count,
+    headCount: isNought(one.head) ? none : count,
     ...(turns && returnUnits === "corner" && !isNought(jambs) ? { cornerReturn: { edgeHeight: jambs, returnDepth, path } } : {}),
   };
 }

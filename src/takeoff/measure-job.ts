@@ -2,6 +2,7 @@ import { common } from "../core/common-refusals.js";
 import type { Work } from "../core/composed.js";
 import { nearest, type Path } from "../core/problems.js";
 import { times } from "../core/quantity-arithmetic.js";
+import { quantity } from "../core/read-quantity.js";
 import { refusal } from "../core/refuse-all.js";
 import { columnFaces } from "./column-faces.js";
 import type { ReadJob } from "./job.js";
@@ -28,7 +29,7 @@ export function measureJob({ elevations, columns = [] }: Pick<ReadJob, "elevatio
 
 function measureColumn({ name, width, depth, height, count }: NonNullable<ReadJob["columns"]>[number], path: Path, work: Work): Part {
   const { area, foot, corners, outline } = work.part(columnFaces, { width, depth, height }, path).answers;
-  const [noLength, noArea] = [noughtOf(foot), noughtOf(area)];
+  const [noLength, noArea, none] = [noughtOf(foot), noughtOf(area), quantity("count", 0)];
   return {
     name,
     walls: times(area, count),
@@ -48,8 +49,8 @@ function measureColumn({ name, width, depth, height, count }: NonNullable<ReadJo
     roundOpenings: noLength,
     caps: noLength,
     soffitLengths: noLength,
-    sillCount: 0,
-    headCount: 0,
+    sillCount: none,
+    headCount: none,
     cornerReturns: [],
     sheetFaces: [{ length: foot, height, count }],
   };

@@ -13,7 +13,7 @@ export interface ReturnEdges {
 export interface SheetFace {
   readonly length: Quantity<"length">;
   readonly height: Quantity<"length">;
-  readonly count: number;
+  readonly count: Quantity<"count">;
 }
 
 /** What is measured on an elevation, on the columns of one kind, or on the whole job, before any layer is looked at. */
@@ -55,8 +55,8 @@ const lengths = [
 /** What is counted and not measured besides. */
 export interface Counts {
   /** Sills of openings, for what goes past their ends. */
-  readonly sillCount: number;
-  readonly headCount: number;
+  readonly sillCount: Quantity<"count">;
+  readonly headCount: Quantity<"count">;
 }
 
 /** One elevation, or the columns of one kind. */
@@ -72,7 +72,7 @@ export function together(parts: readonly Part[]): Omit<Part, "name"> {
     ...areas.map((key) => [key, sum(parts.map((part) => part[key]))] as const),
     ...lengths.map((key) => [key, sum(parts.map((part) => part[key]))] as const),
   ]) as unknown as Measures;
-  const count = (key: keyof Counts): number => parts.reduce((total, part) => total + part[key], 0);
+  const count = (key: keyof Counts): Quantity<"count"> => sum(parts.map((part) => part[key]));
   return {
     ...added,
     sillCount: count("sillCount"),
@@ -88,6 +88,6 @@ export function noughtOf<D extends "length" | "area">(quantity: Quantity<D>): Qu
 }
 
 /** Lengths, each so many times. */
-export function lengthOf(items: readonly { readonly length: Quantity<"length">; readonly count: number }[], none: Quantity<"length">): Quantity<"length"> {
+export function lengthOf(items: readonly { readonly length: Quantity<"length">; readonly count: Quantity<"count"> }[], none: Quantity<"length">): Quantity<"length"> {
   return sum([none, ...items.map(({ length, count }) => times(length, count))]);
 }

@@ -7,11 +7,12 @@ import { type FaceMeasures, measureFaces, meetingOfJob } from "./face-measures.j
 import type { Layer, LayerOf, ReadJob } from "./job.js";
 import { linesOf } from "./lines-of.js";
 import { type Check, checksOf } from "./lists/checks.js";
-import { type LabourLine, labourOf } from "./lists/labour.js";
-import { type Costs, costsOf, type PriceLine } from "./lists/prices.js";
+import { type Labour, type LabourLine, labourOf } from "./lists/labour.js";
+import { type Priced, pricedOf } from "./lists/prices.js";
 import { spareLines } from "./lists/spare.js";
+import { type Costs, costsOf, type PriceLine } from "./lists/told-prices.js";
 import { type MixingWater, waterOf } from "./lists/water.js";
-import { type WeightLine, weightsOf } from "./lists/weights.js";
+import { type WeightLine, type Weights, weightsOf } from "./lists/weights.js";
 import { measureJob } from "./measure-job.js";
 import { noughtOf, type Part } from "./measured.js";
 import type { OrderLine } from "./order-line.js";
@@ -58,12 +59,29 @@ export interface TakeOff {
   readonly checks?: readonly Check[];
 }
 
+/** A job taken off, before it is told. */
+export interface Taken {
+  readonly lines: readonly OrderLine[];
+  readonly faces: FaceMeasures;
+  readonly parts: readonly Part[];
+  readonly water: MixingWater | undefined;
+  readonly weights: Weights | undefined;
+  readonly labour: Labour | undefined;
+  readonly priced: Priced | undefined;
+  readonly checks: readonly Check[] | undefined;
+}
+
 /**
  * Takes off a job that has been read.
  *
  * @param shared - whether its layers and packs are those of many walls, of which this one need not use all
  */
 export function takeJob(job: ReadJob, work: Work, shared = false): TakeOff {
+  return toldJob(workOutJob(job, work, shared));
+}
+
+/** Works out a job in quantities alone: no number of them is looked at, so that it can be done for many walls together. */
+export function workOutJob(job: ReadJob, work: Work, shared: boolean): Taken {
   const taking = openTaking(job, measureJob(job, work), work, shared);
   const units = taking.layer("units");
   const bed = bedThickness(taking.layer("setting bed"), units, job.layers, work);
@@ -72,16 +90,20 @@ export function takeJob(job: ReadJob, work: Work, shared = false): TakeOff {
   work.assume("boards cover the walls without returns into openings; all openings are deducted from them");
   const ordered = job.layers.flatMap((layer, index) => linesOf(layer, index, { bed, stone, faces, taking }));
   const lines = [...ordered, ...spareLines(ordered, taking)];
-  const [water, weights, labour, costs, checks] = [waterOf(lines), weightsOf(lines, taking), labourOf(lines, faces, taking), costsOf(lines, taking), checksOf(taking)];
+  const [water, weights, labour, priced, checks] = [waterOf(lines), weightsOf(lines, taking), labourOf(lines, faces, taking), pricedOf(lines, taking), checksOf(taking)];
   taking.close();
+  return { lines, faces, parts: taking.measures.parts, water, weights, labour, priced, checks };
+}
+
+function toldJob({ lines, faces, parts, water, weights, labour, priced, checks }: Taken): TakeOff {
   return {
     lines,
     faces,
-    elevations: taking.measures.parts.map(toldMeasures),
+    elevations: parts.map(toldMeasures),
     ...(water === undefined ? {} : { water }),
     ...(weights === undefined ? {} : { weights: weights.lines, ...(weights.total === undefined ? {} : { deliveredWeight: weights.total }) }),
     ...(labour === undefined ? {} : { labour: labour.lines, ...(labour.hours === undefined ? {} : { hours: labour.hours }) }),
-    ...(costs === undefined ? {} : withoutLines(costs)),
+    ...(priced === undefined ? {} : withoutLines(costsOf(priced))),
     ...(checks === undefined ? {} : { checks }),
   };
 }

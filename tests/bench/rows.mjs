@@ -91,7 +91,7 @@ let kept;
 
 /** @param {number} rows */
 async function take(rows) {
-  for await (const one of takeOffRows(walls(rows), { assembly, wall })) kept = one;
+  for await (const one of takeOffRows(walls(rows), { assembly, wall })) if (one.ok) kept = one.lines;
 }
 
 /** @param {number} rows */
@@ -113,26 +113,29 @@ for await (const one of takeOffRows(walls(200), { assembly, wall })) {
   if (!one.ok) throw new Error(one.problems.map(({ message }) => message).join("\n"));
   const other = /** @type {Record<string, unknown>} */ (plain(/** @type {Record<string, string>} */ ([...walls(compared + 1)][compared])));
   lines = one.solution.answers.lines.length;
-  for (const { item, packs, toOrder } of one.solution.answers.lines) {
-    const found = (packs ?? toOrder).toNumber();
+  for (const [index, { item, packs, toOrder }] of one.lines.entries()) {
+    const found = packs ?? toOrder;
+    const exact = one.solution.answers.lines[index];
+    if (exact?.item !== item || (exact.packs ?? exact.toOrder).toNumber() !== found) throw new Error(`${one.name}: ${item} is not what it is by itself`);
     if (typeof other[item] === "number" && other[item] !== found) differing += 1;
   }
   compared += 1;
 }
 console.log(`${String(lines)} lines a wall; of ${String(compared * lines)} lines ${String(differing)} differ from plain numbers`);
 
-await take(200);
-takePlain(20_000);
+const each = 50_000;
+await take(each);
+takePlain(each);
 const rounds = [];
 for (let round = 0; round < 5; round += 1) {
-  const before = (await timed(() => { takePlain(20_000); })) / 20_000;
-  const own = (await timed(() => take(200))) / 200;
-  const after = (await timed(() => { takePlain(20_000); })) / 20_000;
+  const before = (await timed(() => { takePlain(each); })) / each;
+  const own = (await timed(() => take(each))) / each;
+  const after = (await timed(() => { takePlain(each); })) / each;
   rounds.push({ own, ratio: own / ((before + after) / 2) });
 }
 rounds.sort((a, b) => a.ratio - b.ratio);
 const middle = rounds[2];
-console.log(`${(middle?.own ?? NaN).toFixed(2)} ms a wall, ${(middle?.ratio ?? NaN).toFixed(0)} times plain numbers that read the same texts`);
+console.log(`${(middle?.own ?? NaN).toFixed(4)} ms a wall, ${(middle?.ratio ?? NaN).toFixed(1)} times plain numbers that read the same texts`);
 
 const gc = globalThis.gc;
 if (gc === undefined) throw new Error("run with --expose-gc");
@@ -147,6 +150,6 @@ const taken = takeOffRows(walls(count), {
     heaps.push(process.memoryUsage().heapUsed / 2 ** 20);
   },
 });
-for await (const one of taken) kept = one;
+for await (const one of taken) if (one.ok) kept = one.lines;
 console.log(`${String(taken.totals().rows)} rows, ${String(taken.totals().refused)} refused; heap in MB after each tenth: ${heaps.map((heap) => heap.toFixed(1)).join(" ")}`);
 if (kept === quantity) throw new Error("nothing was kept");

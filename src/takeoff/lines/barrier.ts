@@ -8,7 +8,7 @@ import { type OrderLine, orderLine } from "../order-line.js";
 import type { Taking } from "../taking.js";
 
 /** Columns and soffits, as rectangles. */
-function besidesWalls({ job, measures }: Taking): readonly { readonly shape: { readonly kind: "rectangle"; readonly width: Quantity<"length">; readonly height: Quantity<"length"> }; readonly count: number }[] {
+function besidesWalls({ job, measures }: Taking): readonly { readonly shape: { readonly kind: "rectangle"; readonly width: Quantity<"length">; readonly height: Quantity<"length"> }; readonly count: Quantity<"count"> }[] {
   const columns = measures.parts.slice(job.elevations.length).flatMap(({ sheetFaces }) => sheetFaces);
   const soffits = job.elevations.flatMap(({ soffits: under = [] }) => under);
   return [

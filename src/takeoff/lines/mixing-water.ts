@@ -11,7 +11,7 @@ type Bag = { readonly [K in "bag" | "waterLow" | "waterHigh"]: NonNullable<ReadJ
 /** Mixing water for all bags of one mortar: the least, and the most there may be. */
 export function waterLines(mortar: string, bags: Quantity<"count">, { bag, waterLow, waterHigh }: Bag, path: Path, taking: Taking): readonly OrderLine[] {
   const item = taking.item(`mixing water for ${mortar}`, path);
-  const dryMass = times(bag, Number(bags.to().toString()));
+  const dryMass = times(bag, bags);
   const solution = taking.work.attempt(mixingWater, { dryMass, bagMass: bag, waterLow, waterHigh }, ["packs", mortar]);
   if (solution === undefined) return [];
   const { firstPour, most } = solution.answers;

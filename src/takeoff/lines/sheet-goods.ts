@@ -20,7 +20,7 @@ export function sheetGoodsLines(layer: LayerOf<"sheet goods">, face: Quantity<"a
   if (waste === undefined || pack === undefined) return fasteners;
   const runs = measures.sheetFaces.map(({ length, height, count }) => {
     const laid = work.attempt(sheetLaps, { wallLength: length, wallHeight: height, sheetWidth, rollLength: pack.length, sideLap, endLap }, path);
-    return laid === undefined ? noughtOf(length) : times(times(length, Number(laid.answers.courses.to().toString())), count);
+    return laid === undefined ? noughtOf(length) : times(times(length, laid.answers.courses), count);
   });
   const net = sum(runs);
   const solution = work.attempt(linearOrder, { length: net, pieceLength: pack.length, lap: endLap, waste }, path);

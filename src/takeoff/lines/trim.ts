@@ -1,8 +1,7 @@
 import { common } from "../../core/common-refusals.js";
 import type { Path } from "../../core/problems.js";
 import type { Quantity } from "../../core/quantity.js";
-import { isNought, sum } from "../../core/quantity-arithmetic.js";
-import { quantity } from "../../core/read-quantity.js";
+import { isNought, sum, times } from "../../core/quantity-arithmetic.js";
 import { linearOrder } from "../../boards/linear-order.js";
 import { refusal } from "../../core/refuse-all.js";
 import type { LayerOf } from "../job.js";
@@ -32,8 +31,8 @@ export function trimLines(layer: LayerOf<"trim">, path: Path, taking: Taking): r
 }
 
 function lengthAlong(edge: LayerOf<"trim">["along"][number], beyond: Quantity<"length"> | undefined, path: Path, { measures, work }: Taking): Quantity<"length"> {
-  const past = (openings: Quantity<"length">, count: number): Quantity<"length"> =>
-    isNought(openings) || beyond === undefined ? openings : (work.attempt(overrunLength, { length: openings, ends: quantity("count", 2 * count), beyond }, path)?.answers.runs ?? openings);
+  const past = (openings: Quantity<"length">, count: Quantity<"count">): Quantity<"length"> =>
+    isNought(openings) || beyond === undefined ? openings : (work.attempt(overrunLength, { length: openings, ends: times(count, 2), beyond }, path)?.answers.runs ?? openings);
   switch (edge) {
     case "base":
       return measures.base;

@@ -16,36 +16,31 @@ import { boughtOf, refuseUnknownItem, soldAs } from "./known-item.js";
 type Prices = NonNullable<ReadJob["prices"]>;
 type Price = Prices["items"][string];
 
-/** What one line costs. */
-export interface PriceLine {
+/** What one line costs, before it is told. */
+export interface PricedLine {
   readonly item: string;
   readonly packs: Quantity<"count">;
-  /** Price of one pack, or of one piece where there are no packs. */
-  readonly each: string;
+  readonly each: Money;
   readonly markup: Quantity<"ratio">;
-  readonly price: string;
-  /** The price as a number. */
-  readonly amount: Decimal;
+  readonly price: Quantity<"ratio">;
   readonly taxed: boolean;
   readonly solution: Solution;
 }
 
-/** What the list costs, as far as prices are given. Each line is rounded once, and so are allowance and tax. */
-export interface Costs {
-  readonly currency: string;
-  readonly lines: readonly PriceLine[];
-  readonly subtotal: string;
-  readonly allowance?: string;
-  readonly tax?: string;
-  readonly total: string;
-  /** The same as numbers. */
-  readonly amounts: { readonly subtotal: Decimal; readonly allowance?: Decimal; readonly tax?: Decimal; readonly total: Decimal };
+/** What the list costs, before it is told. Each line is rounded once, and so are allowance and tax. */
+export interface Priced {
+  readonly smallest: Money;
+  readonly lines: readonly PricedLine[];
+  readonly subtotal: Quantity<"ratio">;
+  readonly allowance?: Quantity<"ratio">;
+  readonly tax?: Quantity<"ratio">;
+  readonly total: Quantity<"ratio">;
   /** Lines without a price, which are not in the total. */
   readonly unpriced: readonly string[];
 }
 
 /** Prices of the lines that have one, with allowance and tax. */
-export function costsOf(lines: readonly OrderLine[], taking: Taking): Costs | undefined {
+export function pricedOf(lines: readonly OrderLine[], taking: Taking): Priced | undefined {
   const { job: { prices }, work } = taking;
   if (prices === undefined) return undefined;
   for (const item of Object.keys(prices.items)) refuseUnknownItem(item, ["prices", "items", item], taking);
@@ -68,7 +63,7 @@ export function costsOf(lines: readonly OrderLine[], taking: Taking): Costs | un
     return one ?? [];
   });
   const ratio = (amount: Decimal): Quantity<"ratio"> => quantity("ratio", { value: amount.toFixed(), unit: "ratio" });
-  const added = (some: readonly PriceLine[]): Quantity<"ratio"> => sum([quantity("ratio", 0), ...some.map(({ amount }) => ratio(amount))]);
+  const added = (some: readonly PricedLine[]): Quantity<"ratio"> => sum([quantity("ratio", 0), ...some.map(({ price }) => price)]);
   const share = (of: Quantity<"ratio">, at: Quantity<"ratio">, path: Path): Quantity<"ratio"> =>
     work.part(shareOfPrice, { lines: of, share: at, smallest: ratio(smallest.amount) }, path).answers.amount;
   const subtotal = added(priced);
@@ -77,20 +72,13 @@ export function costsOf(lines: readonly OrderLine[], taking: Taking): Costs | un
   const tax = prices.tax && share(taxable, prices.tax, ["prices", "tax"]);
   const total = sum([subtotal, ...(allowance === undefined ? [] : [allowance]), ...(tax === undefined ? [] : [tax])]);
   work.assume("each price is rounded once, to the smallest amount of the currency, halves up, and the rounded prices are added; so are allowance and tax");
-  const text = (amount: Quantity<"ratio">): string => moneyText(amount.to("ratio"), smallest);
   return {
-    currency: smallest.currency,
+    smallest,
     lines: priced,
-    subtotal: text(subtotal),
-    ...(allowance === undefined ? {} : { allowance: text(allowance) }),
-    ...(tax === undefined ? {} : { tax: text(tax) }),
-    total: text(total),
-    amounts: {
-      subtotal: subtotal.to("ratio"),
-      ...(allowance === undefined ? {} : { allowance: allowance.to("ratio") }),
-      ...(tax === undefined ? {} : { tax: tax.to("ratio") }),
-      total: total.to("ratio"),
-    },
+    subtotal,
+    ...(allowance === undefined ? {} : { allowance }),
+    ...(tax === undefined ? {} : { tax }),
+    total,
     unpriced: lines.filter((line) => !Object.hasOwn(prices.items, soldAs(line))).map(({ item }) => item),
   };
 }
@@ -106,7 +94,7 @@ function refuseCurrencies({ smallest, items }: Prices, { work }: Taking): void {
   }
 }
 
-function priceLine(line: OrderLine, prices: Prices, { work }: Taking): PriceLine | undefined {
+function priceLine(line: OrderLine, prices: Prices, { work }: Taking): PricedLine | undefined {
   const name = soldAs(line);
   const given = Object.hasOwn(prices.items, name) ? prices.items[name] : undefined;
   if (given === undefined) return undefined;
@@ -120,13 +108,7 @@ function priceLine(line: OrderLine, prices: Prices, { work }: Taking): PriceLine
   const ratio = (amount: Decimal): { readonly value: string; readonly unit: "ratio" } => ({ value: amount.toFixed(), unit: "ratio" });
   const solution = work.attempt(linePrice, { packs, packPrice: ratio(each.amount), markup, smallest: ratio(prices.smallest.amount) }, path);
   if (solution === undefined) return undefined;
-  const amount = solution.answers.price.to("ratio");
-  return { item: line.item, packs, each: eachText(each, prices.smallest), markup, price: moneyText(amount, prices.smallest), amount, taxed, solution };
-}
-
-/** A price of one, with all its places. */
-function eachText({ amount, currency }: Money, smallest: Money): string {
-  return `${amount.toFixed(Math.max(amount.decimalPlaces(), smallest.amount.decimalPlaces()))} ${currency}`;
+  return { item: line.item, packs, each, markup, price: solution.answers.price, taxed, solution };
 }
 
 /** The price of a pack where the line has packs, that of a piece where it has none. */

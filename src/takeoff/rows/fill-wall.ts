@@ -1,7 +1,7 @@
-import { type Path, pathText, type Problem, problem, shown, type Trouble } from "../core/problems.js";
-import { isQuantity } from "../core/quantity.js";
-import { isNought } from "../core/quantity-arithmetic.js";
-import { say } from "./refusals.js";
+import { type Path, pathText, type Problem, problem, shown, type Trouble } from "../../core/problems.js";
+import { isQuantity } from "../../core/quantity.js";
+import { isNought } from "../../core/quantity-arithmetic.js";
+import { say } from "../refusals.js";
 
 /** A place in a wall that is filled from a column of the sheet. */
 export interface FromColumn {
@@ -11,10 +11,16 @@ export interface FromColumn {
 /** One wall of a job with columns in the place of what differs from row to row. */
 export type WallPattern = FromColumn | string | number | boolean | readonly WallPattern[] | { readonly [key: string]: WallPattern };
 
+/** A place of a wall that was filled from a column. */
+export interface FilledPlace {
+  readonly column: string;
+  readonly path: Path;
+}
+
 /** A wall filled from the cells of a row, and from which column each place of it came. */
 export interface FilledWall {
   readonly wall: unknown;
-  readonly columns: ReadonlyMap<string, string>;
+  readonly places: readonly FilledPlace[];
   readonly troubles: readonly Trouble[];
 }
 
@@ -26,7 +32,7 @@ export type Cells = Readonly<Record<string, unknown>>;
  * out where the cell says 0; an empty cell is a problem, since it may be a figure that was forgotten.
  */
 export function fillWall(pattern: WallPattern, cells: Cells): FilledWall {
-  const columns = new Map<string, string>();
+  const places: FilledPlace[] = [];
   const troubles: Trouble[] = [];
   const fill = (part: WallPattern, path: Path): unknown => {
     if (typeof part !== "object") return part;
@@ -35,45 +41,63 @@ export function fillWall(pattern: WallPattern, cells: Cells): FilledWall {
       return kept.map((entry, index) => fill(entry, [...path, index]));
     }
     if (!isFromColumn(part)) return Object.fromEntries(Object.entries(part).map(([key, inner]) => [key, fill(inner, [...path, key])]));
-    columns.set(pathText(path), part.column);
-    const value = Object.hasOwn(cells, part.column) ? cells[part.column] : undefined;
+    places.push({ column: part.column, path });
+    const value = cellOf(cells, part.column);
     const trouble = cellTrouble(value, part.column);
     if (trouble !== undefined) troubles.push(trouble);
     return value;
   };
   const wall = fill(pattern, []);
-  return { wall, columns, troubles };
+  return { wall, places, troubles };
 }
 
-function isList(part: WallPattern): part is readonly WallPattern[] {
+/** What stands in a column of a row. */
+export function cellOf(cells: Cells, column: string): unknown {
+  return Object.hasOwn(cells, column) ? cells[column] : undefined;
+}
+
+/** Whether a part of a wall is a list. */
+export function isList(part: WallPattern): part is readonly WallPattern[] {
   return Array.isArray(part);
 }
 
-function isFromColumn(part: object): part is FromColumn {
+/** Whether a part of a wall is filled from a column. */
+export function isFromColumn(part: object): part is FromColumn {
   const keys = Object.keys(part);
   return keys.length === 1 && keys[0] === "column";
 }
 
-function saysNone(entry: WallPattern, cells: Cells): boolean {
-  if (typeof entry !== "object" || !("count" in entry)) return false;
+/** The column that an entry of a list has its count from. */
+export function countColumn(entry: WallPattern): string | undefined {
+  if (typeof entry !== "object" || !("count" in entry)) return undefined;
   const { count } = entry;
-  if (typeof count !== "object" || !("column" in count) || typeof count.column !== "string" || !Object.hasOwn(cells, count.column)) return false;
-  const said = cells[count.column];
+  return typeof count === "object" && "column" in count && typeof count.column === "string" ? count.column : undefined;
+}
+
+/** Whether a cell says that there is none of what it counts. */
+export function isNone(said: unknown): boolean {
   if (isQuantity(said)) return isNought(said);
   return said === 0 || (typeof said === "string" && /^\s*0+\s*$/.test(said));
+}
+
+function saysNone(entry: WallPattern, cells: Cells): boolean {
+  const column = countColumn(entry);
+  return column !== undefined && isNone(cellOf(cells, column));
 }
 
 /** What begins as a spreadsheet's formula does, and is no number. */
 const formula = /^\s*(?:[=@]|[+-](?!\s*[\d.]))/;
 
-function cellTrouble(value: unknown, column: string): Trouble | undefined {
+/** What is wrong with a cell, whatever is to be read from it. */
+export function cellTrouble(value: unknown, column: string): Trouble | undefined {
   if (value === undefined || value === null || (typeof value === "string" && value.trim() === "")) return { code: "missing", path: [column], given: "", wanted: say("emptyCell") };
   if (typeof value === "string" && formula.test(value)) return { code: "refused", path: [column], given: shown(value), wanted: say("formulaInCell") };
   return undefined;
 }
 
 /** A problem of a wall as one of its row: under the column it came from, where it came from one. */
-export function problemOfRow(row: number, { path, ...rest }: Problem, columns: ReadonlyMap<string, string>): Problem {
+export function problemOfRow(row: number, { path, ...rest }: Problem, places: readonly FilledPlace[]): Problem {
+  const columns = new Map(places.map((place) => [pathText(place.path), place.column]));
   const inWall = path[0] === "elevations" && path[1] === 0 ? path.slice(2) : path;
   for (let length = inWall.length; length > 0; length -= 1) {
     const column = columns.get(pathText(inWall.slice(0, length)));
