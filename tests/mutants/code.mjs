@@ -34,6 +34,8 @@ export function codeChanges(node, source) {
     return (operators.get(node.operatorToken.kind) ?? []).map((other) => put(node.operatorToken, other));
   }
   if (ts.isIfStatement(node)) return [put(node.expression, "true"), put(node.expression, "false")];
+  // A name that is undefined is read as left out: to put it in all the same is no other answer.
+  if (ts.isConditionalExpression(node) && /=== undefined$/.test(text(node.condition)) && text(node.whenTrue) === "{}") return [put(node.condition, "true")];
   if (ts.isConditionalExpression(node)) return [put(node.condition, "true"), put(node.condition, "false")];
   if (ts.isWhileStatement(node)) return [put(node.expression, "false")];
   if (ts.isForStatement(node) && node.condition !== undefined) return [put(node.condition, "false")];
@@ -64,7 +66,8 @@ function callChanges(node, source, put) {
   const [first, second] = node.arguments;
   // Alike is alike either way round.
   const sameEitherWay = ts.isBinaryExpression(node.parent) && [kinds.EqualsEqualsEqualsToken, kinds.ExclamationEqualsEqualsToken].includes(node.parent.operatorToken.kind) && node.parent.right.getText(source) === "0";
-  if (!sameEitherWay && ordered.includes(name.text) && node.arguments.length === 2 && first !== undefined && second !== undefined) {
+  const twice = first?.getText(source) === second?.getText(source);
+  if (!sameEitherWay && !twice && ordered.includes(name.text) && node.arguments.length === 2 && first !== undefined && second !== undefined) {
     return [{ ...put(first, `${second.getText(source)}, ${first.getText(source)}`), end: second.getEnd() }];
   }
   return [];

@@ -105,6 +105,8 @@ process.on("message", (/** @type {{ readonly tests: readonly string[], readonly 
       const begun = performance.now();
       const judged = await judge(tests, mutant);
       send({ kind: "judged", id: mutant.id, time: performance.now() - begun, ...judged });
+      // Lets messages come in: that the other end has gone is one.
+      await new Promise((resolve) => setImmediate(resolve));
     }
     process.disconnect();
   })().catch((/** @type {unknown} */ error) => {
