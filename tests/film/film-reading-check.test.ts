@@ -252,4 +252,11 @@ describe("what filmReadingCheck says to do", () => {
     expect(check("SSPC-PA 9 level 4", "30 mil", "50 mil", "50 mil", "50 mil", "50 mil")).toEqual([]);
     expect(check("SSPC-PA 9 level 4", "29.9 mil", "50 mil", "50 mil", "50 mil", "50 mil")).toEqual(["spot 1 under"]);
   });
+
+  it("passes readings that are all just nominal by ISO 19840, and assumes nothing of a most that is given", () => {
+    expect(filmReadingCheck({ film: "dry", rule: "ISO 19840", least: "8 mil", spots: spotsOf("8 mil", "8 mil") }).passes).toBe(true);
+    const given = filmReadingCheck.solve({ film: "dry", rule: "SSPC-PA 9 level 1", least: "40 mil", most: "60 mil", spots: spotsOf("59 mil", "50 mil", "50 mil", "50 mil", "50 mil") });
+    expect([given.assumptions, given.answers.fails]).toEqual([[], []]);
+    expect(given.cautions.join(" ")).not.toContain("written for metal");
+  });
 });

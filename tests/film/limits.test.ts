@@ -19,7 +19,8 @@ import { shortShare } from "../../src/film/short-share.js";
 import { spreadingRate } from "../../src/film/spreading-rate.js";
 import { wetFilmBracket } from "../../src/film/wet-film-bracket.js";
 import { wetFilm } from "../../src/film/wet-film.js";
-import { itHoldsTheLimits } from "../support/limits.js";
+import { filmReadingCheck } from "../../src/film/film-reading-check.js";
+import { itHoldsTheLimits, itHoldsTheLimitsIn } from "../support/limits.js";
 
 describe("limits", () => {
   itHoldsTheLimits(cleanerOrder, { area: "above 0 ft2", applications: "from 1, whole", spreadingRate: "above 0 ft2/gal", waterParts: "from 0 %", waste: "from 0 %, below 100 %", packVolume: "above 0 gal" });
@@ -40,4 +41,7 @@ describe("limits", () => {
   itHoldsTheLimits(spreadingRate, { wetFilm: "above 0 mil", dryFilm: "above 0 mil", volumeSolids: "above 0 %, to 100 %", coats: "from 1, whole", firstCoatTexture: "from 0 mil, usually 0 mil" });
   itHoldsTheLimits(wetFilmBracket, { lastWetTooth: "from 0 mil", firstDryTooth: "above 0 mil", least: "above 0 mil", most: "above 0 mil" });
   itHoldsTheLimits(wetFilm, { dryBuild: "above 0 mil", volumeSolids: "above 0 %, to 100 %", thinner: "from 0 %, below 100 %, usually 0", coats: "from 1, whole" });
+  itHoldsTheLimitsIn(filmReadingCheck, "a band", { film: "wet", rule: "band", least: "15 mil", most: "22 mil", spots: [{ readings: ["16 mil"], teeth: [{ lastWetTooth: "16 mil", firstDryTooth: "18 mil" }] }] }, {
+    least: "above 0 mil", most: "above 0 mil", "spots.0.teeth.0.lastWetTooth": "from 0 mil", "spots.0.teeth.0.firstDryTooth": "above 0 mil",
+  });
 });

@@ -41,10 +41,10 @@ async function unchanged(files) {
   return tests;
 }
 
-/** The tests that reach a file: its own first, then the quickest. @param {readonly TestFile[]} tests @param {string} file */
-function testsOf(tests, file) {
-  const own = path.basename(file, ".ts");
-  const rank = (/** @type {TestFile} */ test) => (path.basename(test.file, ".test.ts") === own ? -1 : test.time);
+/** The tests that reach a file: its own first, or that of limits for a limit; then the quickest. @param {readonly TestFile[]} tests @param {string} file @param {Mutant["kind"]} kind */
+function testsOf(tests, file, kind) {
+  const first = ["limit", "default", "whole"].includes(kind) ? "limits" : path.basename(file, ".ts");
+  const rank = (/** @type {TestFile} */ test) => (path.basename(test.file, ".test.ts") === first ? -1 : test.time);
   return tests.filter(({ reached }) => reached.has(file)).sort((a, b) => rank(a) - rank(b));
 }
 
@@ -83,7 +83,7 @@ async function judge(tests, mutant) {
         return { status: "refused" };
       }
     }
-    for (const test of testsOf(tests, file)) {
+    for (const test of testsOf(tests, file, mutant.kind)) {
       const { failure } = await run(test.file);
       if (failure !== undefined) return { status: "killed", by: path.relative(root, test.file), failure };
     }

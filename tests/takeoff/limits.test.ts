@@ -22,7 +22,10 @@ import { spareUnits } from "../../src/takeoff/spare-units.js";
 import { stoneFace } from "../../src/takeoff/stone-face.js";
 import { unitsPlaced } from "../../src/takeoff/units-placed.js";
 import { wallCornerCover } from "../../src/takeoff/wall-corner-cover.js";
-import { itHoldsTheLimits } from "../support/limits.js";
+import { takeOff } from "../../src/takeoff/take-off.js";
+import { unitsByElevation } from "../../src/takeoff/units-by-elevation.js";
+import { entranceInFeet } from "./entrance-job.js";
+import { itHoldsTheLimits, itHoldsTheLimitsIn } from "../support/limits.js";
 
 describe("limits", () => {
   itHoldsTheLimits(backingFace, { walls: "above 0 ft2", openings: "from 0 ft2", soffits: "from 0 ft2", growth: "from 0 ft2", loss: "from 0 ft2" });
@@ -46,4 +49,24 @@ describe("limits", () => {
   itHoldsTheLimits(stoneFace, { walls: "above 0 ft2", openings: "from 0 ft2", soffits: "from 0 ft2", returns: "from 0 ft2", turned: "from 0 ft2", growth: "from 0 ft2", loss: "from 0 ft2" });
   itHoldsTheLimits(unitsPlaced, { flats: "from 0", corners: "from 0" });
   itHoldsTheLimits(wallCornerCover, { edgeHeight: "from 0 ft", longLeg: "above 0 in", shortLeg: "above 0 in" });
+
+  itHoldsTheLimitsIn(unitsByElevation, "an elevation", {
+    elevations: [{ name: "south", area: "121 ft2", cornerCover: "0 ft2" }], unitLength: "11-5/8 in", unitHeight: "3-5/8 in", headJoint: "3/8 in", bedJoint: "3/8 in", waste: "0 %", packCount: 30,
+  }, {
+    "elevations.0.area": "above 0 ft2", "elevations.0.cornerCover": "from 0 ft2", unitLength: "above 0 in", unitHeight: "above 0 in", headJoint: "from 0 in", bedJoint: "from 0 in", waste: "from 0 %, below 100 %", packCount: "from 1",
+  });
+  const [size, some] = ["above 0 ft", "from 0 in"];
+  itHoldsTheLimitsIn(takeOff, "an entrance", entranceInFeet, {
+    "elevations.0.openings.0.returnDepth": some, "elevations.0.outsideCorners.0.height": size, "elevations.0.insideCorners.0.height": size, "elevations.0.soffits.0.length": size, "elevations.0.soffits.0.depth": size, "elevations.0.caps.0.length": size,
+    "columns.0.width": size, "columns.0.depth": size, "columns.0.height": size,
+    "layers.0.spacing": size, "layers.1.acrossStuds": size, "layers.1.alongStuds": size, "layers.1.screwSpacing": size, "layers.1.edgeDistance": size,
+    "layers.3.overlaps": "from 0", "layers.3.overlap": some, "layers.4.wetFilm": "above 0 mil", "layers.4.coats": "from 1, whole", "layers.4.deductFrom": "from 0 ft2", "layers.5.lap": some, "layers.6.beyond": some, "layers.6.lap": some,
+    "layers.9.bed.thickness": size, "layers.9.backButter": some, "layers.9.butteredShare": "from 0 %, to 100 %",
+    "layers.10.unitLength": size, "layers.10.unitHeight": size, "layers.10.unitThickness": size, "layers.10.headJoint": size, "layers.10.bedJoint": size, "layers.10.corners.longLeg": size, "layers.10.corners.shortLeg": size,
+    "layers.10.spacers.perUnit": "above 0", "layers.10.spacers.reuseShare": "from 0 %, below 100 %", "layers.11.squeezeOut": some, "layers.12.length": "from 0 ft", "layers.12.width": size,
+    "packs.sheathing screws.pieces": "from 1", "packs.ledger.length": size, "packs.barrier.volume": "above 0 gal", "packs.setting mortar.bag": "above 0 lb", "packs.setting mortar.yield": "above 0 ft3",
+    "packs.setting mortar.waterLow": "above 0 qt", "packs.setting mortar.waterHigh": "above 0 qt", "allowances.sheathing.waste": "from 0 %, below 100 %", "allowances.barrier.lossShare": "from 0 %, below 100 %",
+    "spare.flat units": "above 0 %, below 100 %", "weights.perPack.sheathing": "above 0 lb", "weights.hoistLoad": "above 0 lb", "labour.efficiency": "above 0 %, to 100 %", "labour.tasks.0.hours": "above 0 h",
+    "prices.markup": "from 0 %", "prices.tax": "from 0 %", "prices.allowance.share": "from 0 %", "prices.items.setting mortar.markup": "from 0 %",
+  });
 });
