@@ -36,7 +36,7 @@ describe("limits", () => {
   itHoldsTheLimits(edgeBacking, { boards: "above 0", backing: "above 0 ft" });
   itHoldsTheLimits(faceGrowth, { edgeFaces: "from 0 ft", unitThickness: "above 0 in", bed: "from 0 in" });
   itHoldsTheLimits(faceLoss, { insideFaces: "from 0 ft", unitThickness: "above 0 in", bed: "from 0 in" });
-  itHoldsTheLimits(fastenersByArea, { area: "above 0 ft2", fastenersPerArea: "above 0 /ft2", waste: "from 0 %, below 100 %", packCount: "from 1" });
+  itHoldsTheLimits(fastenersByArea, { area: "above 0 ft2", fastenersPerArea: "above 0 /ft2", waste: "from 0 %, below 100 %", packCount: "from 1, whole" });
   itHoldsTheLimits(hoistTrips, { packs: "above 0", packMass: "above 0 lb", hoistLoad: "above 0 lb" });
   itHoldsTheLimits(labourHours, { work: "from 0 %", hoursPer: "above 0 h", efficiency: "above 0 %, to 100 %" });
   itHoldsTheLimits(lathSheets, { area: "above 0 ft2", sheetWidth: "above 0 in", sheetLength: "above 0 ft", sideLap: "from 0 in", endLap: "from 0 in", waste: "from 0 %, below 100 %" });
@@ -45,7 +45,7 @@ describe("limits", () => {
   itHoldsTheLimits(returnCornerCover, { edgeHeight: "above 0 ft", longLeg: "above 0 in", shortLeg: "above 0 in", returnDepth: "above 0 in" });
   itHoldsTheLimits(shareOfPrice, { lines: "from 0 %", share: "from 0 %", smallest: "above 0 %" });
   itHoldsTheLimits(soffitFace, { length: "above 0 ft", depth: "above 0 ft" });
-  itHoldsTheLimits(spareUnits, { pieces: "above 0", spareShare: "above 0 %, below 100 %", packCount: "from 1" });
+  itHoldsTheLimits(spareUnits, { pieces: "above 0", spareShare: "above 0 %, below 100 %", packCount: "from 1, whole" });
   itHoldsTheLimits(stoneFace, { walls: "above 0 ft2", openings: "from 0 ft2", soffits: "from 0 ft2", returns: "from 0 ft2", turned: "from 0 ft2", growth: "from 0 ft2", loss: "from 0 ft2" });
   itHoldsTheLimits(unitsPlaced, { flats: "from 0", corners: "from 0" });
   itHoldsTheLimits(wallCornerCover, { edgeHeight: "from 0 ft", longLeg: "above 0 in", shortLeg: "above 0 in" });
@@ -53,7 +53,7 @@ describe("limits", () => {
   itHoldsTheLimitsIn(unitsByElevation, "an elevation", {
     elevations: [{ name: "south", area: "121 ft2", cornerCover: "0 ft2" }], unitLength: "11-5/8 in", unitHeight: "3-5/8 in", headJoint: "3/8 in", bedJoint: "3/8 in", waste: "0 %", packCount: 30,
   }, {
-    "elevations.0.area": "above 0 ft2", "elevations.0.cornerCover": "from 0 ft2", unitLength: "above 0 in", unitHeight: "above 0 in", headJoint: "from 0 in", bedJoint: "from 0 in", waste: "from 0 %, below 100 %", packCount: "from 1",
+    "elevations.0.area": "above 0 ft2", "elevations.0.cornerCover": "from 0 ft2", unitLength: "above 0 in", unitHeight: "above 0 in", headJoint: "from 0 in", bedJoint: "from 0 in", waste: "from 0 %, below 100 %", packCount: "from 1, whole",
   });
   const [size, some] = ["above 0 ft", "from 0 in"];
   itHoldsTheLimitsIn(takeOff, "an entrance", entranceInFeet, {
@@ -64,7 +64,7 @@ describe("limits", () => {
     "layers.9.bed.thickness": size, "layers.9.backButter": some, "layers.9.butteredShare": "from 0 %, to 100 %",
     "layers.10.unitLength": size, "layers.10.unitHeight": size, "layers.10.unitThickness": size, "layers.10.headJoint": size, "layers.10.bedJoint": size, "layers.10.corners.longLeg": size, "layers.10.corners.shortLeg": size,
     "layers.10.spacers.perUnit": "above 0", "layers.10.spacers.reuseShare": "from 0 %, below 100 %", "layers.11.squeezeOut": some, "layers.12.length": "from 0 ft", "layers.12.width": size,
-    "packs.sheathing screws.pieces": "from 1", "packs.ledger.length": size, "packs.barrier.volume": "above 0 gal", "packs.setting mortar.bag": "above 0 lb", "packs.setting mortar.yield": "above 0 ft3",
+    "packs.sheathing screws.pieces": "from 1, whole", "packs.ledger.length": size, "packs.barrier.volume": "above 0 gal", "packs.setting mortar.bag": "above 0 lb", "packs.setting mortar.yield": "above 0 ft3",
     "packs.setting mortar.waterLow": "above 0 qt", "packs.setting mortar.waterHigh": "above 0 qt", "allowances.sheathing.waste": "from 0 %, below 100 %", "allowances.barrier.lossShare": "from 0 %, below 100 %",
     "spare.flat units": "above 0 %, below 100 %", "weights.perPack.sheathing": "above 0 lb", "weights.hoistLoad": "above 0 lb", "labour.efficiency": "above 0 %, to 100 %", "labour.tasks.0.hours": "above 0 h",
     "prices.markup": "from 0 %", "prices.tax": "from 0 %", "prices.allowance.share": "from 0 %", "prices.items.setting mortar.markup": "from 0 %",
