@@ -80,7 +80,7 @@ describe("cautions", () => {
   it.each([
     allowableWindPressure, cornerZoneWidth, elevationFactorCustomary, elevationFactorSi, exposureB, exposureC, exposureD, velocityPressure705, velocityPressure710, velocityPressure716, wallPressureCoefficient, wallPressure,
     allowableStrength, pullOutSince2022, pullOutTo2016, pullOverSince2022, pullOverTo2016, screwShearInSteel, spacingFromPressure,
-  ])("$id leaves the decision to local code and a licensed professional", ({ definition }) => {
+  ].map(({ id, definition }) => [id, definition] as const))("%s leaves the decision to local code and a licensed professional", (_id, definition) => {
     expect(definition.cautions.join(" ")).toContain("An estimate");
     expect(definition.cautions.join(" ")).toContain("Local code and a licensed design professional decide.");
   });

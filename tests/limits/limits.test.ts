@@ -1,6 +1,7 @@
 // What can be and what cannot. Weights, areas and loads are above nought; a gap, a void or a gain by wetting may be
 // nought; samples are whole.
-import { describe } from "vitest";
+import { describe, expect, it } from "vitest";
+import { adhesionTable, veneerEditions, type VeneerClass } from "../../src/data/limits.js";
 import { adhesionStress } from "../../src/limits/adhesion-stress.js";
 import { adhesionTest } from "../../src/limits/adhesion-test.js";
 import { allowedDeflection } from "../../src/limits/allowed-deflection.js";
@@ -48,5 +49,37 @@ describe("limits", () => {
   itHoldsTheLimitsIn(contactCoverage, "by its area", { unit: { by: "area", area: "288 in2" }, ...voids }, { "unit.area": "above 0 in2" });
   itHoldsTheLimitsIn(flatness, "readings", { rule: "ANSI A108.02", longestEdge: "24 in", readings: [{ where: "bay 3", straightedge: "10 ft", gap: "3/16 in" }] }, {
     longestEdge: "above 0 in", "readings.0.straightedge": "above 0 ft", "readings.0.gap": "from 0 in",
+  });
+});
+
+describe("figures from memory", () => {
+  it("are those that their own words recall, and no others", () => {
+    const recalled = [
+      ...Object.values(veneerEditions).flat().map(({ basis, ...figures }: VeneerClass) => ({ basis, figures: Object.values(figures) })),
+      ...Object.entries(adhesionTable).map(([name, { basis, least }]) => ({ basis, figures: [`${name.replace("ANSI ", "")} ${least}`] })),
+    ].filter(({ basis }) => basis.kind === "from memory");
+    expect(recalled.flatMap(({ figures }) => figures)).toHaveLength(14);
+    for (const { basis, figures } of recalled) for (const figure of figures) expect(` ${"says" in basis ? (basis.says ?? "") : ""}`.split(/[,;:]| to | and | over it /).map((part) => part.trim()).some((part) => new RegExp(`(^| )${figure}( |$)`).test(part)), figure).toBe(true);
+  });
+});
+
+describe("cautions", () => {
+  it.each([adhesionStress, allowedDeflection].map(({ id, definition }) => [id, definition] as const))("%s leaves the decision to the code and a professional", (_id, definition) => {
+    expect(definition.cautions.join(" ")).toContain("where the code asks for it, a licensed design professional decide");
+  });
+
+  it.each([layerWeight, thicknessAtWeight, weightOnStud, wetWeight].map(({ id, definition }) => [id, definition] as const))("%s is an estimate of a load", (_id, definition) => {
+    expect(definition.cautions.join(" ")).toContain("is for the local code and a licensed design professional");
+  });
+
+  it("those made of several say so too", () => {
+    const told = [
+      adhesionTest.solve({ test: "tension", load: "100 lbf", area: "4 in2", required: "10 psi", requiredBy: "tension" }),
+      flatness.solve({ rule: "ANSI A108.02", longestEdge: "24 in", readings: [{ where: "bay 3", straightedge: "10 ft", gap: "3/16 in" }] }),
+      assemblyWeight.solve({ layers: [{ name: "bed", part: "veneer", from: "weight", weight: "5 lb/ft2", wetGain: "10 %" }, { name: "lining", part: "wall", from: "density table", material: "gypsum board", thickness: "1/2 in", wetGain: "0 %" }] }),
+    ].map(({ cautions }) => cautions.join(" "));
+    for (const text of told) expect(text).toContain("licensed design professional");
+    // The least density of a stone is only spoken of where the stone is the unit.
+    expect(told[2]).not.toContain("The densities");
   });
 });

@@ -35,7 +35,7 @@ export function codeChanges(node, source) {
   }
   if (ts.isIfStatement(node)) return [put(node.expression, "true"), put(node.expression, "false")];
   // A name that is undefined is read as left out: to put it in all the same is no other answer.
-  if (ts.isConditionalExpression(node) && /=== undefined$/.test(text(node.condition)) && text(node.whenTrue) === "{}") return [put(node.condition, "true")];
+  if (ts.isConditionalExpression(node) && text(node.condition).endsWith("=== undefined") && text(node.whenTrue) === "{}") return [put(node.condition, "true")];
   if (ts.isConditionalExpression(node)) return [put(node.condition, "true"), put(node.condition, "false")];
   if (ts.isWhileStatement(node)) return [put(node.expression, "false")];
   if (ts.isForStatement(node) && node.condition !== undefined) return [put(node.condition, "false")];
