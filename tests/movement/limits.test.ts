@@ -1,6 +1,6 @@
 // What can be and what cannot. A wall has a length and a height, a sealant takes some movement and at most its own width;
 // a range of temperature, a movement or a tolerance may be nought.
-import { describe } from "vitest";
+import { describe, expect, it } from "vitest";
 import { jointByMultiple } from "../../src/movement/joint-by-multiple.js";
 import { jointForMovement } from "../../src/movement/joint-for-movement.js";
 import { masonrySpacing } from "../../src/movement/masonry-spacing.js";
@@ -39,5 +39,36 @@ describe("limits", () => {
   }, {
     "rightEnd.firstJointWithin": "above 0 ft", "openings.0.left": "from 0 ft", "openings.0.bottom": "from 0 ft", "floorLines.0": "from 0 ft", "backingJoints.upright.0": "from 0 ft", "backingJoints.level.0": "from 0 ft",
     mostAcross: "from 1 ft", mostUp: "from 1 ft",
+  });
+});
+
+describe("cautions", () => {
+  const caution = "the local code and the designer of the wall decide where joints go";
+  const calculations = [jointByMultiple, jointForMovement, moistureMovement, spacingForWidth, thermalMovement, unrestrainedStrain, widthForRange];
+  it.each(calculations.map(({ id, definition }) => [id, definition.cautions] as const))("%s is an estimate", (_id, cautions) => {
+    expect(cautions[0]).toContain(caution);
+  });
+
+  it("those that look up a rule or draw joints say so too", () => {
+    const told = [
+      masonrySpacing.solve({ rule: "NCMA TEK 10-2B", height: "8 ft" }),
+      panelSpacing.solve({ height: "10 ft" }),
+      movementSpacing.solve({ edition: "EJ171 as of 2025", spacing: "10 ft", temperatureRange: "120 degF" }),
+      movementJointCheck.solve({ length: "30 ft", joints: ["9 ft", "20 ft"], backingJoints: ["20 ft"], reach: "0 in", most: "12 ft" }),
+      movementLayout.solve({ wall: { kind: "rectangle", width: "30 ft", height: "18 ft" }, leftEnd: { at: "inside corner" }, rightEnd: { at: "inside corner" }, openings: [], floorLines: [], backingJoints: { upright: [], level: [] }, mostAcross: "12 ft", mostUp: "12 ft" }),
+    ];
+    for (const { cautions } of told) expect(cautions.join(" ")).toContain(caution);
+    // No opening, so no joint runs over one.
+    expect(told.at(-1)?.cautions.join(" ")).not.toContain("A joint runs o");
+  });
+
+  it("a spacing beyond the widest on file is refused with that one", () => {
+    const told = (edition: string, more: object): string | undefined => {
+      const tried = movementSpacing.try({ edition, spacing: "20 ft", temperatureRange: "60 degF", ...more });
+      return tried.ok ? undefined : tried.problems[0]?.wanted;
+    };
+    // 12 ft on the tile contractors' page as of 2025, 16 ft in the older text (Merritt and Ricketts).
+    expect(told("EJ171 as of 2025", {})).toContain("at most 12 ft");
+    expect(told("EJ171, older text", { movement: "1/16 in" })).toContain("at most 16 ft");
   });
 });

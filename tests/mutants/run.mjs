@@ -3,7 +3,7 @@
 //   npm run mutants -- joints --file drift    those of the files whose name has this in it
 //   npm run mutants -- core --sample 800      so many, drawn by --seed (1 unless told)
 //   npm run mutants -- joints --again         only those that survived last time
-//   npm run mutants -- boards --quick         without test files that take over two seconds; then --again with them
+//   npm run mutants -- boards --quick         without test files that take over ten seconds; then --again with them
 // Survivors are printed with their place; scores.md keeps the last score of each folder, equivalent.json those that change
 // no answer, each with its reason.
 import { fork } from "node:child_process";
@@ -52,7 +52,7 @@ async function runAll(tests, mutants, judged) {
     const done = new Set();
     const worker = fork(path.join(import.meta.dirname, "worker.mjs"), { execArgv: ["--max-old-space-size=1500"], stdio: ["ignore", "ignore", "inherit", "ipc"] });
     let timer = setTimeout(() => worker.kill("SIGKILL"), patience);
-    worker.send({ tests, mutants: left, longest: options.quick ? 2000 : Infinity });
+    worker.send({ tests, mutants: left, longest: options.quick ? 10_000 : Infinity });
     worker.on("message", (/** @type {any} */ message) => {
       clearTimeout(timer);
       timer = setTimeout(() => worker.kill("SIGKILL"), patience);
@@ -110,7 +110,7 @@ async function runFolder(folder) {
     }
   });
   save();
-  if (options.quick) console.log("  Files that take over two seconds were left out.");
+  if (options.quick) console.log("  Files that take over ten seconds were left out.");
   const of = (/** @type {Verdict["status"]} */ status) => all.filter((mutant) => verdicts.get(keyOf(mutant))?.status === status);
   const [killed, survived, hung, refused, equivalent] = [of("killed").length, of("survived"), of("hung").length, of("refused").length, of("equivalent").length];
   for (const { file, line, within, before, after } of survived) console.log(`${file}:${String(line)} ${within}\n  - ${before}\n  + ${after}`);
