@@ -32,9 +32,9 @@ const suite = (name) => ({ name, before: [], after: [], beforeEach: [], afterEac
 let open = [suite("")];
 const here = () => /** @type {Suite} */ (open.at(-1));
 
-/** Runs what it is given for each row of a table, as vitest's `each` does: a row that is a list is spread. */
+/** Runs what it is given for each row of a table, as vitest's `each` does: rows are spread where all of them are lists. */
 const eachOf = (/** @type {(name: string, run: Run) => void} */ add) => (/** @type {readonly unknown[]} */ rows) => (/** @type {string} */ name, /** @type {(...row: unknown[]) => unknown} */ run) => {
-  rows.forEach((row, index) => { add(`${name} [${String(index)}]`, () => run(...(Array.isArray(row) ? /** @type {unknown[]} */ (row) : [row]))); });
+  rows.forEach((row, index) => { add(`${name} [${String(index)}]`, () => run(...(rows.every(Array.isArray) ? /** @type {unknown[]} */ (row) : [row]))); });
 };
 
 const addTest = (/** @type {string} */ name, /** @type {Run | object} */ runOrOptions, /** @type {unknown[]} */ ...rest) => {

@@ -21,8 +21,11 @@ const root = path.resolve(import.meta.dirname, "../..");
 const forAll = ["tests/cross/shown-units.test.ts"];
 /** Tests of other folders that look at a folder too. @type {Readonly<Record<string, readonly string[]>>} */
 const besides = { core: ["units", "render"] };
-/** How long a mutant may stay silent, in ms, before it counts as killed: it hangs. */
+/** Tests of types alone, which are gone when a mutant runs. */
+const ofTypes = ["tests/core/compiler.test.ts"];
+/** How long a mutant may stay silent, in ms, before it counts as killed: it hangs. Before the first one, all files compile. */
 const patience = 60_000;
+const patienceAtFirst = 600_000;
 
 const { values: options, positionals: folders } = parseArgs({
   allowPositionals: true,
@@ -51,12 +54,12 @@ async function runAll(tests, mutants, judged) {
     let begun;
     const done = new Set();
     const worker = fork(path.join(import.meta.dirname, "worker.mjs"), { execArgv: ["--max-old-space-size=1500"], stdio: ["ignore", "ignore", "inherit", "ipc"] });
-    let timer = setTimeout(() => worker.kill("SIGKILL"), patience);
+    let timer = setTimeout(() => worker.kill("SIGKILL"), patienceAtFirst);
     worker.send({ tests, mutants: left, longest: options.quick ? 10_000 : Infinity });
     worker.on("message", (/** @type {any} */ message) => {
       clearTimeout(timer);
-      timer = setTimeout(() => worker.kill("SIGKILL"), patience);
       if (message.kind === "begun") begun = message.id;
+      timer = setTimeout(() => worker.kill("SIGKILL"), begun === undefined ? patienceAtFirst : patience);
       if (message.kind === "judged") {
         done.add(message.id);
         judged(message.id, message);
@@ -81,7 +84,7 @@ async function runAll(tests, mutants, judged) {
 /** @param {string} folder */
 async function runFolder(folder) {
   const files = [...filesIn(`src/${folder}`, /(?<!index)\.ts$/), ...(existsSync(path.join(root, `src/data/${folder}.ts`)) ? [`src/data/${folder}.ts`] : [])];
-  const tests = [folder, ...(besides[folder] ?? [])].flatMap((one) => filesIn(`tests/${one}`, /\.test\.ts$/)).concat(forAll);
+  const tests = [folder, ...(besides[folder] ?? [])].flatMap((one) => filesIn(`tests/${one}`, /\.test\.ts$/)).concat(forAll).filter((file) => !ofTypes.includes(file));
   const whole = files.flatMap((file) => mutantsOf(file, readFileSync(path.join(root, file), "utf8"))).filter(({ file }) => file.includes(options.file));
   const all = options.sample === undefined ? whole : drawn(whole, Number(options.sample), Number(options.seed));
   const cache = path.join(root, "node_modules/.cache/mutants", `${folder}.json`);
