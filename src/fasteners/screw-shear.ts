@@ -2,7 +2,7 @@ import { spaced } from "../core/spaced.js";
 import { composed } from "../core/composed.js";
 import { compare, isNought } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
-import { s100Supplement3, steelDesignations } from "../data/fasteners.js";
+import { steelDesignations } from "../data/fasteners.js";
 import { designThicknessOf } from "./design-thickness.js";
 import { factorsOf } from "./screw-factors.js";
 import { screwShearInSteel } from "./screw-shear-in-steel.js";
@@ -41,7 +41,6 @@ export const screwShear = /* @__PURE__ */ composed({
     const thickness = designThicknessOf(work, given.steel, given.designThickness);
     const plies = { thicknessUnderHead, ultimateStressUnderHead, thickness, ultimateStress, screwDiameter };
     const { answers, steps } = work.part(screwShearInSteel, plies);
-    if (edition === "AISI S100-16 w/S3-22") work.stand(s100Supplement3);
     const { nominal, wayBetween } = answers;
     const counts = { withTilting: compare(wayBetween, quantity("ratio", 1)) < 0, withoutTilting: !isNought(wayBetween) };
     const won = steps.flatMap(({ name, governedBy }) => (governedBy !== undefined && name in counts && counts[name as keyof typeof counts] ? [spaced(governedBy)] : []));

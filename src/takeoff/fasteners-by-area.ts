@@ -18,7 +18,7 @@ export const fastenersByArea = /* @__PURE__ */ calculation({
     area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area that is fastened", above: 0 },
     fastenersPerArea: { is: "countPerArea", unit: ["/ft2", "/m2"], symbol: "q", says: "fasteners per area, from the fastening schedule", above: 0 },
     waste: { is: "ratio", unit: "%", symbol: "w", says: "fasteners dropped or broken, on top of the net", atLeast: 0, below: 1 },
-    packCount: { is: "count", symbol: "p", says: "fasteners in a pack", atLeast: 1 },
+    packCount: { is: "count", symbol: "p", says: "fasteners in a pack", atLeast: 1, whole: true },
   },
   steps: {
     net: { is: "count", symbol: "n", says: "fasteners in the wall, before rounding", formula: "area * fastenersPerArea", basis: arithmetic },

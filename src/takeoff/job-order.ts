@@ -7,7 +7,7 @@ import { moneyField } from "./money.js";
 /** How an item is sold: so many pieces, a length, a volume, or a bag with what its sheet says; each item wants its own. */
 export const pack = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    pieces: z.optional(quantityField("count", { says: "pieces in a pack", atLeast: "1" })),
+    pieces: z.optional(quantityField("count", { says: "pieces in a pack", atLeast: "1", whole: true })),
     length: z.optional(length("length of a piece or roll")),
     volume: z.optional(quantityField("volume", { says: "volume of a pack", above: 0 })),
     bag: z.optional(quantityField("mass", { says: "dry mix in a full bag", above: 0 })),

@@ -15,7 +15,7 @@ export const spareUnits = /* @__PURE__ */ calculation({
   given: {
     pieces: { is: "count", symbol: "n", says: "pieces in the wall, before rounding", above: 0 },
     spareShare: { is: "ratio", unit: "%", symbol: "s", says: "spare stock, on top of the net", above: 0, below: 1 },
-    packCount: { is: "count", symbol: "p", says: "pieces in a pack; 1 where there are no packs", atLeast: 1 },
+    packCount: { is: "count", symbol: "p", says: "pieces in a pack; 1 where there are no packs", atLeast: 1, whole: true },
   },
   steps: {
     spare: { is: "count", symbol: "n_s", says: "spare pieces, before rounding", formula: "pieces * spareShare", basis: arithmetic },

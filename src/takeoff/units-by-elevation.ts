@@ -24,7 +24,7 @@ const elevationsInput = /* @__PURE__ */ atFirstUse(() =>
     headJoint: quantityField("length", { says: "width of the upright joints", atLeast: 0 }),
     bedJoint: quantityField("length", { says: "width of the level joints", atLeast: 0 }),
     waste: quantityField("ratio", { says: "units broken, cut off and sorted out, on top of the net", atLeast: 0, below: 1 }),
-    packCount: quantityField("count", { says: "flat units in a pack", atLeast: "1" }),
+    packCount: quantityField("count", { says: "flat units in a pack", atLeast: "1", whole: true }),
   }));
 
 /** The packs of one elevation. */

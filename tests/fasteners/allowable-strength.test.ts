@@ -17,6 +17,12 @@ describe("allowableStrength", () => {
     expect(own.steps.at(-1)?.governedBy).toBe("screw");
   });
 
+  // 300/2.5 = 120 lb, 420/3.5 = 120 lb: each by its own factor.
+  it("divides each by its own factor", () => {
+    const { connection, screw: own } = allowableStrength({ ...screw, safetyFactor: 2.5, screwSafetyFactor: 3.5 });
+    expect([connection, own].map(String)).toEqual(["120 lbf", "120 lbf"]);
+  });
+
   // AISI S100-16 w/S3-22, as coded: screw shear 3.00.
   it("the factor for the shear of the screw itself is on file", () => {
     const { safety, resistance } = screwFactors["AISI S100-16 w/S3-22"].screwShear;

@@ -9,6 +9,7 @@ describe("boardEdgesOnStuds", () => {
       const answers = boardEdgesOnStuds({ ...small, acrossStuds: "4 ft", edgesBacked });
       expect(answers.edgesMeetStuds).toBe(true);
       expect(answers.backing.toString()).toBe("0 ft");
+      expect(boardEdgesOnStuds.solve({ ...small, acrossStuds: "4 ft", edgesBacked }).cautions.join(" ")).not.toContain("Backing");
     }
   });
 

@@ -22,6 +22,13 @@ describe("boardScrewsEdgeField", () => {
     expect(boardScrews({ acrossStuds: "4 ft", alongStuds: "8 ft", studSpacing: "16 in", screwSpacing: "8 in" }).screws.toString()).toBe("52");
   });
 
+  // 96 - 3/4 and 48 - 3/4 in from corner screw to corner screw; 50 in cover three spacings of 16 in and a part: three lines.
+  it("runs between the corner screws, and counts a line for a part of a spacing", () => {
+    const { edgeRun, endRun } = boardScrewsEdgeField(board);
+    expect([edgeRun, endRun].map(String)).toEqual(["95.25 in", "47.25 in"]);
+    expect(boardScrewsEdgeField({ ...board, acrossStuds: "50 in" }).fieldLines.toString()).toBe("3");
+  });
+
   it("a board of one stud spacing has no field", () => {
     expect(boardScrewsEdgeField({ ...board, acrossStuds: "16 in" }).field.toString()).toBe("0");
   });

@@ -30,6 +30,11 @@ describe("screwLength", () => {
     expect(governed({ ...screw, leastPenetration: "1/8 in" })).toBe("threads");
   });
 
+  // 5/8 + 0.0346 + 3/8 in, though three fine threads would do with 1/6 in.
+  it("the greater one counts", () => {
+    expect(screwLength({ ...screw, leastPenetration: "3/8 in" }).length.toString()).toBe("1.0346 in");
+  });
+
   it("a drill point is no thread: it adds its whole length", () => {
     const longer = screwLength({ ...screw, pointLength: "1/4 in" }).length.to("in").minus(screwLength(screw).length.to("in"));
     expect(longer.toFixed(30)).toBe(`0.25${"0".repeat(28)}`);

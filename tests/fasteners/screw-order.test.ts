@@ -16,6 +16,11 @@ describe("screwOrder", () => {
     expect(Math.ceil((100 * 1.1) / 10)).toBe(12);
   });
 
+  // 3 * 7 = 21; * 1.1 = 23.1: the 24th screw is a whole one.
+  it("orders whole screws", () => {
+    expect(screwOrder({ boards: 3, screwsPerBoard: 7, waste: "10 %", packCount: 100 }).toOrder.toString()).toBe("24");
+  });
+
   it("one round-up: 1 screw over a full box takes another", () => {
     expect(screwOrder({ boards: 1, screwsPerBoard: 1001, waste: 0, packCount: 1000 }).boxes.toString()).toBe("2");
     expect(screwOrder({ boards: 1, screwsPerBoard: 1000, waste: 0, packCount: 1000 }).boxes.toString()).toBe("1");

@@ -39,6 +39,13 @@ describe("screwShearInSteel", () => {
     expect(screwShearInSteel(between).nominal.to("lbf").toFixed(6)).toBe("1324.800000");
   });
 
+  // t2 = 0.09 in of 45 ksi, d = 0.16 in: tilting 4.2 * sqrt(0.000729 * 0.16) * 45,000 = 4.2 * 0.0108 * 45,000 = 2041.2 lb,
+  // bearing 2.7 * 0.09 * 0.16 * 45,000 = 1749.6 lb; under the head 2.7 * 0.1 * 0.16 * 65,000 = 2808 lb.
+  it("bearing of the ply away from the head governs where it is thick for its screw", () => {
+    const thick = { thicknessUnderHead: "0.1 in", ultimateStressUnderHead: "65 ksi", thickness: "0.09 in", ultimateStress: "45 ksi", screwDiameter: "0.16 in" } as const;
+    expect(screwShearInSteel(thick).nominal.toString()).toBe("1749.6 lbf");
+  });
+
   it("at equal plies tilting counts in full, from 2.5 on not at all", () => {
     const share = (thickness: "0.04 in" | "0.03 in" | "0.1 in" | "0.2 in" | "0.0999 in"): number => screwShearInSteel({ ...lap, thicknessUnderHead: "0.04 in", thickness }).wayBetween.toNumber();
     expect([share("0.03 in"), share("0.04 in"), share("0.1 in"), share("0.2 in")]).toEqual([0, 0, 1, 1]);

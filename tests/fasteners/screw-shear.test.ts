@@ -34,6 +34,14 @@ describe("screwShear", () => {
     expect(screwShear({ ...between, designThickness: "0.1 in", edition: since }).governs).toEqual(["bearing under head"]);
   });
 
+  it("does not name tilting where it counts no more", () => {
+    // 3 to 1: tilting 4.2 * sqrt(0.06^3 * 0.24) * 40,000 = 1209.6 lb would be the least, but from 2.5 to 1 on bearing alone
+    // counts: 2.7 * 0.06 * 0.24 * 40,000 = 1555.2 lb against 2.7 * 0.02 * 0.24 * 150,000 = 1944 lb under the head.
+    const thin = screwShear({ underHead: "steel", designThicknessUnderHead: "0.02 in", ultimateStressUnderHead: "150 ksi", designThickness: "0.06 in", ultimateStress: "40 ksi", screwDiameter: "0.24 in", edition: since });
+    expect(thin.governs).toEqual(["bearing"]);
+    expect(thin.nominal.toString()).toBe("1555.2 lbf");
+  });
+
   it("cautions", () => {
     expect(screwShear.solve({ ...lap, edition: since }).cautions.join(" ")).toContain("licensed design professional decide");
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { steelDesignations } from "../../src/data/fasteners.js";
 import { steelThickness } from "../../src/fasteners/steel-thickness.js";
-import { vectors } from "../support/vectors.js";
+import { vector, vectors } from "../support/vectors.js";
 
 describe("steelThickness", () => {
   it.each(vectors("cfs-thickness-"))("$inputs.mils mil: at least $expected.minBaseThickness delivered (AISI S201 and S240, as quoted)", ({ inputs, expected }) => {
@@ -10,6 +10,10 @@ describe("steelThickness", () => {
     expect(answers.designThickness.to("in").toString()).toBe((inputs.designThickness ?? "").replace(" in", ""));
     const printed = Number((expected.minBaseThickness ?? "").replace(" in", ""));
     expect(Math.abs(answers.leastDelivered.toNumber("in") - printed)).toBeLessThanOrEqual(0.0001);
+  });
+
+  it("43 mil is designed as in the AISI's guide D110-16 (as quoted by an open-source library's test)", () => {
+    expect(steelThickness({ steel: "43 mil" }).designThickness.to("in").toString()).toBe((vector("aisi-d110-tilting-789").inputs.t2 ?? "").replace(" in", ""));
   });
 
   it("what is recalled says so, and the rest does not", () => {

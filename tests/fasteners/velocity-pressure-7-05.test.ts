@@ -6,6 +6,8 @@ describe("velocityPressure705", () => {
   it("by hand, and says what is from memory", () => {
     const solution = velocityPressure705.solve({ speed: "100 mph", exposureCoefficient: 0.9, topography: 1, directionality: 0.85, importance: 1.15 });
     expect(solution.answers.velocityPressure.toString()).toBe("22.5216 psf");
+    // On a hill a fifth more: 22.5216 * 1.2 = 27.02592 psf.
+    expect(velocityPressure705({ speed: "100 mph", exposureCoefficient: 0.9, topography: 1.2, directionality: 0.85, importance: 1.15 }).velocityPressure.toString()).toBe("27.02592 psf");
     expect(solution.bases.some(({ kind }) => kind === "from memory")).toBe(true);
   });
 });

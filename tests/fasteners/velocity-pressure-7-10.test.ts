@@ -9,6 +9,10 @@ describe("velocityPressure710", () => {
     expect(velocityPressure710(wind).velocityPressure.toString()).toBe("19.584 psf");
   });
 
+  it("grows with the topographic factor: 19.584 * 1.2 = 23.5008 psf", () => {
+    expect(velocityPressure710({ ...wind, topography: 1.2 }).velocityPressure.toString()).toBe("23.5008 psf");
+  });
+
   it("goes with the square of the speed", () => {
     expect(velocityPressure710({ ...wind, speed: "200 mph" }).velocityPressure.toString()).toBe("78.336 psf");
   });

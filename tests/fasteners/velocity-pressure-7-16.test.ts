@@ -7,6 +7,8 @@ describe("velocityPressure716", () => {
   it("by hand", () => {
     const wind = { speed: "100 mph", exposureCoefficient: 0.9, topography: 1, directionality: 0.85, elevationFactor: 0.96 } as const;
     expect(velocityPressure716(wind).velocityPressure.toString()).toBe("18.80064 psf");
+    // On a hill a fifth more: 18.80064 * 1.2 = 22.560768 psf.
+    expect(velocityPressure716({ ...wind, topography: 1.2 }).velocityPressure.toString()).toBe("22.560768 psf");
   });
 
   it("the SI form of an open-source verification test, 0.613, within its rounding of 0.1 %", () => {

@@ -192,3 +192,71 @@ describe("filmReadingCheck", () => {
     );
   });
 });
+
+describe("what filmReadingCheck says to do", () => {
+  const advice = { under: "Where the film is under", over: "Where the film is over", step: "From each spot that fails" };
+  const told = (job: Job): readonly string[] => filmReadingCheck(job).next.flatMap((line) => Object.entries(advice).flatMap(([name, words]) => (line.startsWith(words) ? [name] : [])));
+
+  it("of a dry film: add where it is under, ask where it is over, each only where it is so", () => {
+    const job = (...means: readonly string[]): Job => ({ film: "dry", rule: "SSPC-PA 2 level 3", least: "8 mil", most: "12 mil", spots: spotsOf(...means) });
+    expect(told(job("6.3 mil", "10 mil", "10 mil", "10 mil", "10 mil"))).toEqual(["step", "under"]);
+    expect(told(job("14.5 mil", "10 mil", "10 mil", "10 mil", "10 mil"))).toEqual(["step", "over"]);
+    expect(told(job("10 mil", "10 mil", "10 mil", "10 mil", "10 mil"))).toEqual([]);
+    // A spot of 6 mil and an area of 7.6 mil: the spot is stepped out from, though the area fails too.
+    expect(told(job("6 mil", "8 mil", "8 mil", "8 mil", "8 mil"))).toEqual(["step", "under"]);
+  });
+
+  it("of a wet film: more, less, or a longer tooth while it is wet", () => {
+    const next = (spot: object): readonly string[] => filmReadingCheck({ film: "wet", rule: "band", least: "15 mil", most: "22 mil", spots: [spot] }).next.map((line) => line.split(" ")[0] ?? "");
+    expect(next({ readings: ["14 mil"] })).toEqual(["Put"]);
+    expect(next({ readings: ["23 mil"] })).toEqual(["Roll"]);
+    expect(next({ teeth: [{ lastWetTooth: "16 mil" }] })).toEqual(["Read"]);
+    expect(next({ teeth: [{ lastWetTooth: "0 mil", firstDryTooth: "2 mil" }] })).toEqual(["Put"]);
+  });
+
+  it("cautions that a tooth is no figure only where figures of a wet film are given", () => {
+    const cautions = (film: "wet" | "dry", spots: Job["spots"]): string => filmReadingCheck.solve({ film, rule: "band", least: "15 mil", most: "22 mil", spots }).cautions.join(" ");
+    expect(cautions("wet", [{ readings: ["16 mil"] }, { teeth: [{ lastWetTooth: "16 mil", firstDryTooth: "18 mil" }] }])).toContain("give teeth");
+    expect(cautions("wet", [{ teeth: [{ lastWetTooth: "16 mil", firstDryTooth: "18 mil" }] }])).not.toContain("give teeth");
+    expect(cautions("dry", [{ readings: ["16 mil"] }])).not.toContain("give teeth");
+    expect(cautions("wet", [{ readings: ["16 mil"] }])).toContain("A wet film steers the work");
+    expect(cautions("dry", [{ readings: ["16 mil"] }])).not.toContain("A wet film steers the work");
+    expect(filmReadingCheck.solve({ film: "dry", rule: "ISO 19840", least: "8 mil", spots: spotsOf("9 mil") }).cautions.join(" ")).not.toContain("written for metal");
+  });
+
+  it("a band may have no most: then only what is under fails, and it is said", () => {
+    const open = filmReadingCheck.solve({ film: "dry", rule: "band", least: "15 mil", spots: [{ readings: ["16 mil", "99 mil"] }] });
+    expect(open.answers.passes).toBe(true);
+    expect("allowedMost" in open.answers).toBe(false);
+    expect(open.assumptions).toEqual(["no most is specified, so none is checked"]);
+    const closed = filmReadingCheck.solve({ film: "dry", rule: "band", least: "15 mil", most: "22 mil", spots: [{ readings: ["16 mil", "18 mil"] }] });
+    expect(closed.answers.allowedMost?.toString()).toBe("22 mil");
+    expect(closed.assumptions).toEqual([]);
+    expect(closed.answers.spots[0]?.mean?.toString()).toBe("17 mil");
+    // One figure may be both ends.
+    expect(filmReadingCheck({ film: "dry", rule: "band", least: "15 mil", most: "15 mil", spots: [{ readings: ["15 mil"] }] }).passes).toBe(true);
+  });
+
+  it("asks for a spot, and for readings at each", () => {
+    expect(problemsOf({ film: "dry", rule: "band", least: "15 mil", spots: [] })).toEqual(["refused spots"]);
+    const wanted = (film: "wet" | "dry"): string | undefined => {
+      const tried = filmReadingCheck.try({ film, rule: "band", least: "15 mil", spots: [{}] });
+      return tried.ok ? "" : tried.problems[0]?.wanted;
+    };
+    expect([wanted("wet"), wanted("dry")]).toEqual(["give readings or teeth", "give readings"]);
+  });
+
+  it("allows nothing either way by SSPC-PA 9 level 1, and a quarter below by level 4 (study cards: 75 % and no most)", () => {
+    const check = (rule: Job["rule"], ...means: readonly string[]): readonly string[] => filmReadingCheck({ film: "dry", rule, least: "40 mil", ...(rule === "SSPC-PA 9 level 1" ? { most: "60 mil" } : {}), spots: spotsOf(...means) }).fails.map(({ where, is }) => `${where} ${is}`);
+    expect(check("SSPC-PA 9 level 1", "39 mil", "61 mil", "50 mil", "50 mil", "50 mil")).toEqual(["spot 1 under", "spot 2 over"]);
+    expect(check("SSPC-PA 9 level 4", "30 mil", "50 mil", "50 mil", "50 mil", "50 mil")).toEqual([]);
+    expect(check("SSPC-PA 9 level 4", "29.9 mil", "50 mil", "50 mil", "50 mil", "50 mil")).toEqual(["spot 1 under"]);
+  });
+
+  it("passes readings that are all just nominal by ISO 19840, and assumes nothing of a most that is given", () => {
+    expect(filmReadingCheck({ film: "dry", rule: "ISO 19840", least: "8 mil", spots: spotsOf("8 mil", "8 mil") }).passes).toBe(true);
+    const given = filmReadingCheck.solve({ film: "dry", rule: "SSPC-PA 9 level 1", least: "40 mil", most: "60 mil", spots: spotsOf("59 mil", "50 mil", "50 mil", "50 mil", "50 mil") });
+    expect([given.assumptions, given.answers.fails]).toEqual([[], []]);
+    expect(given.cautions.join(" ")).not.toContain("written for metal");
+  });
+});

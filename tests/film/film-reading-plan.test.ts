@@ -54,4 +54,15 @@ describe("filmReadingPlan", () => {
     expect(codes({ rule: "own", spotsPerArea: 5 })).toEqual([["missing", "areaSize"]]);
     expect(codes({ rule: "SSPC-PA 2", areaSize: "50 ft2", spotsPerArea: 5 })).toEqual([["refused", "areaSize"], ["refused", "spotsPerArea"]]);
   });
+
+  it("says what of a rule of your own is not there", () => {
+    const wanted = (own: object): string | undefined => {
+      const tried = filmReadingPlan.try({ area: "100 ft2", rule: "own", ...own });
+      return tried.ok ? undefined : tried.problems[0]?.wanted;
+    };
+    expect(wanted({ areaSize: "100 ft2" })).toBe("a rule of your own needs spotsPerArea and readingsPerSpot");
+    expect(wanted({ spotsPerArea: 5 })).toBe("a rule of your own needs areaSize and readingsPerSpot");
+    expect(wanted({ areaSize: "100 ft2", spotsPerArea: 5 })).toBe("a rule of your own needs readingsPerSpot");
+    expect(wanted({ spotsPerArea: 5, readingsPerSpot: 3 })).toBe("a rule of your own needs areaSize");
+  });
 });

@@ -32,6 +32,12 @@ describe("wetFilmBracket", () => {
     expect(wetFilmBracket({ lastWetTooth: "22 mil", ...band }).mostKept).toBe("cannot be told");
   });
 
+  it("takes one figure for least and most, and warns of nothing where a dry tooth was read", () => {
+    const one = wetFilmBracket.solve({ lastWetTooth: "16 mil", firstDryTooth: "18 mil", least: "16 mil", most: "16 mil" });
+    expect([one.answers.leastReached, one.answers.mostKept]).toEqual(["yes", "no"]);
+    expect(one.cautions.join(" ")).not.toContain("highest tooth was wet");
+  });
+
   it("starts at nought where no tooth is wet", () => {
     expect(wetFilmBracket({ lastWetTooth: "0 mil", firstDryTooth: "2 mil", least: "1 mil" }).leastReached).toBe("no");
   });

@@ -23,6 +23,10 @@ describe("jointDrift", () => {
     expect([meanJoint, drift, offNow].map(String)).toEqual(["8 mm", "-2 mm", "-20 mm"]);
   });
 
+  it("takes units that touch: no joint at all", () => {
+    expect(jointDrift({ ...ten, taped: "76-1/4 in" }).meanJoint.toString()).toBe("0 in");
+  });
+
   it("refuses a tape shorter than the units, and parts of a joint", () => {
     expect(faults(jointDrift.try({ ...ten, taped: "76 in" }))).toEqual(["tooLow meanJoint"]);
     expect(faults(jointDrift.try({ ...ten, taped: "80 in", joints: 9.5 }))).toEqual(["notWhole joints"]);

@@ -16,6 +16,8 @@ describe("repointingLayers", () => {
   it("takes other layers", () => {
     expect(repointingLayers({ depth: "3/4 in", layer: "3/8 in" }).layers.toString()).toBe("2");
     expect(repointingLayers({ depth: "18 mm", layer: "6 mm" }).layers.toString()).toBe("3");
+    // What is left over two whole layers is a third one.
+    expect(repointingLayers({ depth: "5/8 in" }).layers.toString()).toBe("3");
     expect(faults(repointingLayers.try({ depth: "3/4 in", layer: "0 in" }))).toEqual(["tooLow layer"]);
   });
 });

@@ -20,6 +20,12 @@ describe("sealantOrder", () => {
     expect(sealantOrder({ ...joint, waste: 0, tube: "40.5 in3" }).tubes.toString()).toBe("10");
   });
 
+  it("takes the depth that governs, and not half the width, for the volume", () => {
+    // A narrow joint is 1/4 in deep: 1440 in x 1/4 x 1/4 = 90 in3. A wide one 1/2 in: 1440 x 1-1/2 x 1/2 = 1080 in3.
+    expect(sealantOrder({ ...joint, width: "1/4 in" }).net.to("in3").toString()).toBe("90");
+    expect(sealantOrder({ ...joint, width: "1-1/2 in" }).net.to("in3").toString()).toBe("1080");
+  });
+
   it("gives millilitres for metric joints", () => {
     // 30 m x 20 mm x 10 mm = 6000 mL; x 1.05 = 6300; / 300 = 21 tubes.
     const order = sealantOrder({ length: "30 m", width: "20 mm", waste: "5 %", tube: "300 mL" });

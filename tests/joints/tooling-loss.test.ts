@@ -16,6 +16,10 @@ describe("toolingLoss", () => {
 
   it("asks for what a profile needs, and refuses what it does not", () => {
     expect(faults(toolingLoss.try({ profile: "concave", ...joint }))).toEqual(["missing toolRadius"]);
+    const noRadius = toolingLoss.try({ profile: "concave", ...joint });
+    expect(noRadius.ok ? "" : noRadius.problems[0]?.wanted).toBe("a concave joint needs it");
+    const noDepth = toolingLoss.try({ profile: "struck", ...joint });
+    expect(noDepth.ok ? "" : noDepth.problems[0]?.wanted).toBe("a struck joint needs it");
     expect(faults(toolingLoss.try({ profile: "raked", ...joint }))).toEqual(["missing profileDepth"]);
     expect(faults(toolingLoss.try({ profile: "raked", ...joint, toolRadius: "1/4 in" }))).toEqual(["refused toolRadius", "missing profileDepth"]);
     expect(faults(toolingLoss.try({ profile: "flush", ...joint, profileDepth: "1/4 in" }))).toEqual(["refused profileDepth"]);

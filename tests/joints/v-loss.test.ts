@@ -13,5 +13,8 @@ describe("vLoss", () => {
   it("refuses a V as deep as the joint", () => {
     expect(faults(vLoss.try({ width: "3/8 in", profileDepth: "3/4 in", depth: "3/4 in" }))).toEqual(["tooLow left"]);
     expect(faults(vLoss.try({ width: "3/8 in", profileDepth: "0 in", depth: "3/4 in" }))).toEqual(["tooLow profileDepth"]);
+    // Nor one deeper than the joint, however wide it is.
+    expect(faults(vLoss.try({ width: "2 in", profileDepth: "1 in", depth: "3/4 in" }))).toEqual(["tooLow left"]);
+    expect(vLoss({ width: "3/8 in", profileDepth: "1/2 in", depth: "3/4 in" }).left.toString()).toBe("0.25 in");
   });
 });

@@ -12,5 +12,7 @@ describe("weatheredLoss", () => {
 
   it("refuses a slope as deep as the joint", () => {
     expect(faults(weatheredLoss.try({ width: "3/8 in", profileDepth: "3/4 in", depth: "3/4 in" }))).toEqual(["tooLow left"]);
+    expect(faults(weatheredLoss.try({ width: "2 in", profileDepth: "1 in", depth: "3/4 in" }))).toEqual(["tooLow left"]);
+    expect(weatheredLoss({ width: "3/8 in", profileDepth: "1/2 in", depth: "3/4 in" }).left.toString()).toBe("0.25 in");
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { barrierArea } from "../../src/membrane/barrier-area.js";
+import { faults } from "../support/faults.js";
 import { vector } from "../support/vectors.js";
 
 const walls = [
@@ -125,5 +126,38 @@ describe("barrierArea refuses", () => {
   it("an arch higher than a half circle, and names the place", () => {
     const arched = { shape: { kind: "arched", width: "3 ft", height: "4 ft", rise: "2 ft" }, returnDepth: "4 in" };
     expect(problemsOf({ walls, openings: [arched], deductFrom: "0 ft2" })).toEqual(["tooHigh openings.0.shape.riseShare"]);
+  });
+
+  it("an opening wider than the widest wall, whichever that is, and none as wide", () => {
+    const rectangle = (width: string): object => ({ shape: { kind: "rectangle", width, height: "8 ft" } });
+    const job = (width: string): object => ({ walls: ["24 ft", "40 ft", "10 ft"].map(rectangle), openings: [{ shape: { kind: "rectangle", width, height: "1 ft" }, returnDepth: "0 in" }], deductFrom: "0 ft2" });
+    expect(barrierArea.try(job("40 ft")).ok).toBe(true);
+    expect(faults(barrierArea.try(job("40.01 ft")))).toEqual(["refused openings.0.shape"]);
+  });
+
+  it("two depths for one opening, and says which were given; none is none", () => {
+    const opening = { shape: { kind: "rectangle", width: "3 ft", height: "4 ft" } };
+    const job = (more: object): object => ({ walls: [{ shape: { kind: "rectangle", width: "40 ft", height: "8 ft" } }], openings: [{ ...opening, ...more }], deductFrom: "0 ft2" });
+    const told = (more: object): readonly string[] => {
+      const tried = barrierArea.try(job(more));
+      return tried.ok ? [] : tried.problems.map(({ code, given }) => `${code} ${given}`);
+    };
+    expect(told({})).toEqual(["either "]);
+    expect(told({ returnDepth: "1 in", returnDepths: { sill: "1 in", jambs: "1 in", head: "1 in" } })).toEqual(["either returnDepth and returnDepths"]);
+  });
+
+  it("a wall of no height, by its place", () => {
+    const flat = { shape: { kind: "trapezoid", width: "9 ft", leftHeight: "0 ft", rightHeight: "0 ft" } };
+    const tried = barrierArea.try({ walls: [{ shape: { kind: "rectangle", width: "40 ft", height: "8 ft" } }, flat], openings: [], deductFrom: "0 ft2" });
+    expect(faults(tried).map((fault) => fault.slice(0, fault.lastIndexOf(".")))).toEqual(["tooLow walls.1.shape"]);
+  });
+
+  it("nothing where all is deducted and every edge is told: no caution on openings, no assumption on edges", () => {
+    const whole = barrierArea.solve({
+      walls: [{ shape: { kind: "rectangle", width: "40 ft", height: "8 ft" } }], deductFrom: "12 ft2",
+      openings: [{ shape: { kind: "rectangle", width: "3 ft", height: "4 ft" }, returnDepth: "1 in" }], edges: [{ edge: "corner", length: "8 ft", depth: "1 ft" }],
+    });
+    expect(whole.cautions.join(" ")).not.toContain("not deducted");
+    expect(whole.assumptions).toEqual([]);
   });
 });

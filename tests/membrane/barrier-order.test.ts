@@ -79,4 +79,14 @@ describe("barrierOrder refuses", () => {
     expect(problemsOf({ ...job, volumeSolids: 55 })).toEqual(["tooHigh volumeSolids"]);
     expect(problemsOf({ ...job, area: "0 ft2", bands: [{ ...band, length: "77" }] })).toEqual(["tooLow area", "noUnit bands.0.length"]);
   });
+
+  it("says which allowances were given", () => {
+    const order = { area: "100 ft2", wetFilm: "20 mil", coats: 2, volumeSolids: "60 %", packVolume: "5 gal", bands: [], bandsFrom: "field packs" };
+    const given = (more: object): readonly string[] => {
+      const tried = barrierOrder.try({ ...order, ...more });
+      return tried.ok ? [] : tried.problems.map((problem) => `${problem.code} ${problem.given}`);
+    };
+    expect(given({})).toEqual(["either "]);
+    expect(given({ waste: "5 %", lossShare: "5 %" })).toEqual(["either waste and lossShare"]);
+  });
 });

@@ -41,6 +41,11 @@ describe("bulkingByVoids", () => {
     expect(governedBy(3)).toBe("lean");
   });
 
+  it("counts cement and sand as they lie, before they are wet", () => {
+    // 1 ft3 of cement, 2 of sand: 1 + 2 x (1.1 - 0.9 x 0.4) = 2.48 ft3 of mortar, so 3 / 2.48.
+    expect(bulkingByVoids({ cementVolume: "1 ft3", pasteVolume: "1 ft3", sandPart: 2, voids: "40 %" }).bulkingFactor.toNumber()).toBeCloseTo(3 / 2.48, 12);
+  });
+
   it("lies between the tests of L. C. Sabin and the rule of thumb for 1 : 3", () => {
     // Sabin, 1905: 2.06 barrels of 3.65 ft3 in a yard of 1 : 3 are 2.06 x 3.65 x 4 / 27 = 1.114; 1 : 1 with 4.17 is 1.127.
     const measured = (barrels: string | undefined, parts: number): string => roundTo((Number(barrels) * 3.65 * parts) / 27, 3);

@@ -63,6 +63,12 @@ describe("mixByParts", () => {
     expect([mix.cementBags, mix.limeBags].map(String)).toEqual(["2", "2"]);
   });
 
+  it("counts by the part, also where cement is two of them", () => {
+    // 2 + 1 + 9 parts of 12 ft3 x 1.25 = 15 ft3: 1.25 ft3 a part.
+    const mix = mixByParts({ volume: "12 ft3", cementPart: 2, limePart: 1, sandPart: 9, bulkingFactor: 1.25, ...us });
+    expect([mix.cement, mix.lime, mix.sand].map(String)).toEqual(["2.5 ft3", "1.25 ft3", "11.25 ft3"]);
+  });
+
   it("rounds up nothing that comes out even (rounding case)", () => {
     // 9 batches of 7 ft3, a third of each from bags of 0.7 ft3: 30 bags to the bag.
     const { expected } = vector("cement-blend-parts-1");

@@ -14,6 +14,12 @@ describe("mixingWater", () => {
     expect(water.holdBack.toString()).toBe("0.35 qt");
   });
 
+  it("keeps the ratio of the bag, however much of it is in the pail", () => {
+    // 5 and 6 qt are 4.73176473 and 5.678117676 kg of water, over 22.6796185 kg: 0.208635 and 0.250362.
+    const { ratioLow, ratioHigh } = mixingWater({ dryMass: "17.5 lb", ...bag });
+    expect([ratioLow, ratioHigh].map((ratio) => ratio.toNumber("ratio").toFixed(6))).toEqual(["0.208635", "0.250362"]);
+  });
+
   it("takes a third of a bag exactly", () => {
     // 50/3 lb has no end as a decimal: a third of 6 qt is 2 qt to the last digit.
     expect(mixingWater({ dryMass: "50/3 lb", ...bag }).most.toJSON()).toEqual({ value: "2", unit: "qt" });

@@ -16,6 +16,12 @@ describe("squareNotchBed", () => {
     expect([ridge, pitch, upright].map(String)).toEqual(["0.0625 in2", "0.5 in", "0.125 in"]);
   });
 
+  it("tells depth, width and tooth apart", () => {
+    // 1/4 deep, 3/8 wide, 1/8 between: 3/32 in2 on each 1/2 in, 3/16 in.
+    const { ridge, pitch, upright } = squareNotchBed({ depth: "1/4 in", width: "3/8 in", tooth: "1/8 in", angle: "90 deg" });
+    expect([ridge, pitch, upright].map(String)).toEqual(["0.09375 in2", "0.5 in", "0.1875 in"]);
+  });
+
   it("leaves less where the trowel is held lower, by the sine of its angle", () => {
     // sin 45 deg = 0.70710678: 1/8 x 0.7071 = 0.088 in; sin 30 deg = 1/2.
     expectPrinted(squareNotchBed({ ...quarter, angle: "45 deg" }).bed.to("in"), "0.088");
@@ -46,6 +52,10 @@ describe("uNotchBed", () => {
     expect(upright.to("in").toFixed(6)).toBe("0.348175");
   });
 
+  it("leaves half where the trowel is held at 30 degrees", () => {
+    expect(uNotchBed({ ...half, depth: "3/4 in", angle: "30 deg" }).bed.to("in").toFixed(6)).toBe("0.174087");
+  });
+
   it("is a half circle alone where the notch is half as deep as wide, and no shallower", () => {
     // pi x (1/2)^2 / 8 = 0.0981748 in2
     expect(uNotchBed({ ...half, depth: "1/4 in", angle: "90 deg" }).ridge.to("in2").toFixed(6)).toBe("0.098175");
@@ -58,6 +68,10 @@ describe("vNotchBed", () => {
     const { upright } = vNotchBed({ ...half, angle: "90 deg" });
     expect(upright.toString()).toBe("0.125 in");
     expect(squareNotchBed({ ...half, angle: "90 deg" }).upright.toString()).toBe("0.25 in");
+  });
+
+  it("leaves half of that where the trowel is held at 30 degrees", () => {
+    expect(vNotchBed({ ...half, angle: "30 deg" }).bed.to("in").toFixed(12)).toBe("0.062500000000");
   });
 
   it("takes sharp teeth: half the depth over the whole pitch", () => {

@@ -59,6 +59,16 @@ describe("wallMeasures", () => {
     expect([wall.area, wall.perimeter, wall.width, wall.height].map(String)).toEqual(["66 ft2", "36 ft", "12 ft", "8 ft"]);
   });
 
+  it("polygon: reaches from its outermost corners, each of them alone there", () => {
+    const triangle = wallMeasures(polygon([0, 0], [10, 2], [4, 9]));
+    // Half of 10 x 9 - 2 x 4.
+    expect([triangle.area, triangle.width, triangle.height].map(String)).toEqual(["41 ft2", "10 ft", "9 ft"]);
+  });
+
+  it("polygon: takes a corner in the box round another edge, where it is not on it", () => {
+    expect(problemsOf(polygon([0, 0], [10, 10], [10, 14], [-2, 14], [1, 5], [-2, 5]))).toEqual([]);
+  });
+
   it("polygon: keeps corners that lie on an edge", () => {
     expect(wallMeasures(polygon([0, 0], [4, 0], [10, 0], [10, 8], [0, 8])).area.toString()).toBe("80 ft2");
   });
@@ -113,6 +123,11 @@ describe("wallMeasures refuses", () => {
     expect(problemsOf(polygon([0, 0], [10, 0], [6, 0], [6, 8]))[0]).toContain("the edge from corner 2 to 3 runs back over the one before it");
     expect(problemsOf(polygon([0, 0], [10, 8], [20, 16]))[0]).toContain("the corners lie on one line");
     expect(problemsOf(polygon([2, 2], [2, 2], [2, 2]))[0]).toContain("the corners lie on one line");
+  });
+
+  it("an outline that is none, without telling how many corners it has", () => {
+    const crossed = wallMeasures.try(polygon([0, 0], [10, 8], [10, 0], [0, 8]));
+    expect(crossed.ok ? undefined : crossed.problems[0]?.given).toBe("");
   });
 
   it("a corner given twice, as where the first is given again at the end", () => {

@@ -1,0 +1,109 @@
+// What lies at an edge of the engine: numbers too long to stay exact, errors that are no problems, words nearly right.
+import { describe, expect, it } from "vitest";
+import { exact, exactArithmetic, isExact, toDecimal } from "../../src/core/amount.js";
+import { calculation, choicesOf } from "../../src/core/calculation.js";
+import { composed } from "../../src/core/composed.js";
+import { FormulaError, formulaText, parseFormula } from "../../src/core/formula.js";
+import { limitTexts } from "../../src/core/limit-texts.js";
+import { nearest } from "../../src/core/problems.js";
+
+const { add, multiply, power, sqrt, round, compare } = exactArithmetic;
+
+describe("an amount", () => {
+  it("stays exact up to 4,096 bits above and below the line, and is a decimal beyond, on either side", () => {
+    const most = 1n << 4096n;
+    expect(isExact(multiply(exact(most), exact(1n)))).toBe(true);
+    expect(isExact(multiply(exact(1n, most), exact(1n)))).toBe(true);
+    expect(isExact(multiply(exact(most + 1n), exact(1n)))).toBe(false);
+    expect(isExact(multiply(exact(1n, most + 1n), exact(1n)))).toBe(false);
+  });
+
+  it("is a decimal as soon as one of two is", () => {
+    const root = sqrt(exact(2n));
+    expect(isExact(root)).toBe(false);
+    for (const sum of [add(exact(1n), root), add(root, exact(1n))]) {
+      expect(isExact(sum)).toBe(false);
+      expect(toDecimal(sum).toFixed(12)).toBe("2.414213562373");
+    }
+    expect(toDecimal(power(root, exact(2n))).toFixed(30)).toBe(`2.${"0".repeat(30)}`);
+    expect(isExact(power(root, exact(2n)))).toBe(false);
+    expect(compare(round(power(root, exact(2n))), exact(2n))).toBe(0);
+  });
+});
+
+describe("a formula", () => {
+  it("knows its functions and no others, and divides no exponent by nought", () => {
+    for (const text of ["log(x)", "abs(x)", "x ^ (2 / 0)", "x ^ (2 / 0.0)"]) expect(() => parseFormula(text), text).toThrow(FormulaError);
+    expect(formulaText(parseFormula("x ^ (2 / 1)"))).toBe("x ^ (2 / 1)");
+  });
+
+  it("tells the writer of its names which of them is raised", () => {
+    expect(formulaText(parseFormula("a ^ 2 + b * a"), (name, raised) => (raised ? `[${name}]` : name))).toBe("[a] ^ 2 + b * a");
+  });
+});
+
+describe("a definition", () => {
+  const either = { is: "length", unit: "in", symbol: "w", says: "width", above: 0, either: "size" } as const;
+  const field = calculation({
+    id: "demo.field",
+    title: "A field",
+    given: { width: either, diameter: { ...either, symbol: "d", says: "diameter" }, length: { is: "length", unit: "in", symbol: "l", says: "length", above: 0 } },
+    steps: { area: { is: "area", unit: "in2", symbol: "A", formula: { width: "width * length", diameter: "diameter * length" }, basis: { kind: "derived", says: "geometry" } } },
+  });
+
+  it("has a choice for each input of a pair, and none for the others", () => {
+    expect(choicesOf(field.definition)).toEqual([["width"], ["diameter"]]);
+  });
+
+  it("shows steps that nobody assumed, and a basis only where there is one", () => {
+    const { given, steps } = field.solve({ width: "2 in", length: "3 in" });
+    expect(steps.map(({ assumed }) => assumed)).toEqual([false]);
+    expect(given.map((line) => "basis" in line)).toEqual([false, false]);
+    expect(steps.map((line) => "basis" in line)).toEqual([true]);
+  });
+
+  it("says a limit in words, a whole number last", () => {
+    expect(limitTexts({ is: "count", atLeast: 1, below: 9, whole: true })).toEqual(["at least 1", "below 9", "a whole number"]);
+    expect(limitTexts({ is: "count", atLeast: 1 })).toEqual(["at least 1"]);
+  });
+});
+
+describe("an error that is no problem", () => {
+  const tripping = (before: number, words: string): ReturnType<typeof composed> =>
+    composed({
+      id: "demo.tripping",
+      title: "A run that trips",
+      given: { count: { is: "count", symbol: "n", says: "pieces" } },
+      run: (_given, work) => {
+        for (let index = 0; index < before; index += 1) work.problem({ code: "refused", path: ["count"], given: "", wanted: "another" });
+        throw new Error(words);
+      },
+    }) as never;
+
+  it("is not told where a problem noted before explains it, be it one", () => {
+    for (const before of [1, 2]) {
+      const tried = tripping(before, "tripped").try({ count: 1 });
+      expect(tried.ok ? [] : tried.problems.map(({ code, wanted }) => `${code} ${wanted}`)).toEqual(Array(before).fill("refused another"));
+    }
+  });
+
+  it("is told by itself, with 200 letters of what it says", () => {
+    const tried = tripping(0, "x".repeat(300)).try({ count: 1 });
+    expect(tried.ok ? [] : tried.problems.map(({ code, wanted }) => `${code} ${wanted}`)).toEqual([`refused it could not be worked out (${"x".repeat(200)})`]);
+  });
+});
+
+describe("a word nearly right", () => {
+  it("may be two letters off, or a third of them where it is long", () => {
+    expect(nearest("dpeth", ["depth"])).toBe("depth");
+    expect(nearest("wdt", ["width"])).toBe("width");
+    expect(nearest("wxyz", ["width"])).toBeUndefined();
+    // unitThickness has 13 letters: four may be off.
+    expect(nearest("unitThickxxxx", ["unitThickness"])).toBe("unitThickness");
+    expect(nearest("unitThicxxxxx", ["unitThickness"])).toBeUndefined();
+    // A key is looked at for 40 letters: a name of 40 is found behind any longer one.
+    const long = "a".repeat(40);
+    expect(nearest(`${long}${"b".repeat(60)}`, [long])).toBe(long);
+    expect(nearest(`${"a".repeat(39)}bb`, ["a".repeat(38)])).toBe("a".repeat(38));
+  });
+});

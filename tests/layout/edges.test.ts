@@ -1,0 +1,43 @@
+// Figures at their very edge, and more of a thing than a wall has.
+import { describe, expect, it } from "vitest";
+import { bondPattern } from "../../src/layout/bond-pattern.js";
+import { headsAndSills } from "../../src/layout/heads-and-sills.js";
+import { faults } from "../support/faults.js";
+
+const joint = { least: "1/4 in", wanted: "3/8 in", most: "1/2 in" } as const;
+const corner = { kind: "corner", longLeg: "8 in", shortLeg: "4 in", firstCourse: "long leg" } as const;
+
+describe("bondPattern", () => {
+  it("wants its joint between the narrowest and the widest", () => {
+    const wall = { length: "96 in", unitLength: "11-5/8 in", left: { kind: "plain" }, right: { kind: "plain" }, offset: "50 %" };
+    expect(faults(bondPattern.try({ ...wall, headJoint: { ...joint, wanted: "1/8 in" } }))).toContain("tooLow headJoint.wanted");
+    expect(faults(bondPattern.try({ ...wall, headJoint: { ...joint, wanted: "5/8 in" } }))).toContain("tooHigh headJoint.wanted");
+  });
+
+  it("lets two legs meet with the narrowest joint between them", () => {
+    // 8 + 1/4 + 8 = 16-1/4 in; in the next course 4 + 1/4 + 7-3/4 + 1/4 + 4.
+    const stub = bondPattern({ length: "16-1/4 in", unitLength: "7-3/4 in", headJoint: joint, left: corner, right: corner });
+    expect(JSON.stringify(stub)).toContain('"corner leg"');
+    expect(bondPattern.try({ length: "16-1/8 in", unitLength: "7-3/4 in", headJoint: joint, left: corner, right: corner }).ok).toBe(false);
+  });
+
+  it("refuses a stub under twice the longest leg, whichever end that is at", () => {
+    const long = { ...corner, longLeg: "12 in" };
+    for (const [left, right] of [[corner, long], [long, corner]]) {
+      const tried = bondPattern.try({ length: "23 in", unitLength: "11-5/8 in", headJoint: joint, left, right });
+      expect(tried.ok ? "" : tried.problems[0]?.wanted).toContain("twice a leg of 12 in");
+    }
+  });
+});
+
+describe("headsAndSills", () => {
+  const opening = { sill: "32 in", head: "80 in" };
+
+  it("takes up to 100 heights of units and 1,000 heads and sills", () => {
+    const wall = (heights: number, openings: number): object => ({ unitHeights: Array.from({ length: heights }, () => "7-5/8 in"), bedJoint: "3/8 in", openings: Array.from({ length: openings }, () => opening) });
+    expect(headsAndSills.try(wall(100, 1)).ok).toBe(true);
+    expect(faults(headsAndSills.try(wall(101, 1)))).toEqual(["refused unitHeights"]);
+    expect(faults(headsAndSills.try(wall(1, 501)))).toEqual(["refused openings"]);
+    expect(faults(headsAndSills.try(wall(1, 0)))).toEqual(["refused openings"]);
+  });
+});
