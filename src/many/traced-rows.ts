@@ -73,9 +73,13 @@ export class TracedRows {
   /** Works out a block of rows from the numbers of the columns, in their order. */
   run(numbers: readonly Float64Array[], count: number): void {
     const before = this.#done;
-    this.#numbers = numbers;
     const done = (this.#done = this.#plan.run(numbers, count));
-    if (done === undefined || done === before) return;
+    if (done !== undefined && done !== before) this.#take(done);
+    // What is not held as whole numbers may be asked for exactly when the numbers have been written over.
+    if (this.#wholes.includes(undefined)) this.#numbers = numbers.map((some) => some.slice(0, count));
+  }
+
+  #take(done: Plan): void {
     let next = 0;
     this.#answers = this.#figures.map((figure) => (figure.slot === undefined ? figure.constant : (done.answers[next++] as Float64Array)));
     this.#wholes = this.#figures.map((figure): Wholes | undefined => {
