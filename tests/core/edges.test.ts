@@ -1,10 +1,11 @@
 // What lies at an edge of the engine: numbers too long to stay exact, errors that are no problems, words nearly right.
 import { describe, expect, it } from "vitest";
 import { exact, exactArithmetic, isExact, toDecimal } from "../../src/core/amount.js";
-import { calculation, choicesOf } from "../../src/core/calculation.js";
+import { calculation } from "../../src/core/calculation.js";
 import { composed } from "../../src/core/composed.js";
 import { FormulaError, formulaText, parseFormula } from "../../src/core/formula.js";
 import { limitTexts } from "../../src/core/limit-texts.js";
+import { choicesOf } from "../../src/core/prepared.js";
 import { nearest } from "../../src/core/problems.js";
 
 const { add, multiply, power, sqrt, round, compare } = exactArithmetic;

@@ -2,7 +2,7 @@
 // answer is shown in the second where all that was given is metric.
 import { expect, it } from "vitest";
 import { catalogue } from "../../src/catalogue.js";
-import type { AnyCallable } from "../../src/core/calculation.js";
+import type { AnyCallable } from "../../src/core/callable.js";
 import type { Definition, Entries } from "../../src/core/definition.js";
 import { findUnit, unitSystem } from "../../src/core/units.js";
 

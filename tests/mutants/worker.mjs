@@ -51,7 +51,7 @@ function testsOf(tests, file, kind) {
 /** Throws where the dimension check, which every definition has to pass, refuses a changed one. @param {string} file */
 function checkDimensions(file) {
   const { checkDimension } = /** @type {typeof import("../../src/core/dimensions.js")} */ (modules.load(path.join(root, "src/core/dimensions.ts")));
-  const { choicesOf, formulasFor } = /** @type {typeof import("../../src/core/calculation.js")} */ (modules.load(path.join(root, "src/core/calculation.ts")));
+  const { choicesOf, formulasFor } = /** @type {typeof import("../../src/core/prepared.js")} */ (modules.load(path.join(root, "src/core/prepared.ts")));
   for (const one of Object.values(/** @type {Record<string, unknown>} */ (modules.load(file)))) {
     if (typeof one !== "function" || !("definition" in one)) continue;
     const definition = /** @type {import("../../src/core/definition.js").Definition} */ (one.definition);

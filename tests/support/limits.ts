@@ -1,6 +1,6 @@
 // The limits of every input of a calculation, held against what a test says of them.
 import { expect, it } from "vitest";
-import type { AnyCallable } from "../../src/core/calculation.js";
+import type { AnyCallable } from "../../src/core/callable.js";
 import type { Definition, Entries } from "../../src/core/definition.js";
 
 type WithRows = AnyCallable & { readonly definition?: Pick<Definition, "given">; readonly given?: Entries };

@@ -60,7 +60,7 @@ export const contenders = {
   "decimal.js, 34 digits": async (job, drawn) => {
     const { Decimal } = await import("decimal.js");
     const Own = Decimal.clone({ precision: 34 });
-    return rowByRow(job, drawn, jobsWithoutUnits((value) => new Own(value))[job.name], Number);
+    return rowByRow(job, drawn, /** @type {(row: any) => any} */ (jobsWithoutUnits((value) => new Own(value))[job.name]), Number);
   },
   "mathjs `unit()`, numbers": async (job, drawn) => byUnits(job, drawn, await mathjsUnits("number")),
   "mathjs `unit()`, BigNumber": async (job, drawn) => byUnits(job, drawn, await mathjsUnits("BigNumber")),
