@@ -10,7 +10,7 @@ import { subPaths } from "./support/exports.mjs";
 const limits = /** @type {Record<string, readonly [files: number, kilobytes: number]>} */ ({
   ".": [23, 1030],
   "./boards": [8, 420],
-  "./catalogue": [25, 1210],
+  "./catalogue": [26, 1290],
   "./core": [2, 160],
   "./exercise": [2, 190],
   "./fasteners": [4, 230],
@@ -18,7 +18,7 @@ const limits = /** @type {Record<string, readonly [files: number, kilobytes: num
   "./joints": [6, 310],
   "./layout": [11, 660],
   "./limits": [6, 330],
-  "./many": [2, 210],
+  "./many": [3, 215],
   "./membrane": [7, 350],
   "./mortar": [9, 590],
   "./movement": [7, 330],
@@ -28,11 +28,11 @@ const limits = /** @type {Record<string, readonly [files: number, kilobytes: num
   "./schema": [3, 280],
   "./shapes": [5, 290],
   "./sheet": [8, 470],
-  "./takeoff": [16, 650],
+  "./takeoff": [17, 735],
   "./timing": [6, 540],
   "./units": [6, 180],
   "./weather": [7, 590],
-  "./wording": [2, 160],
+  "./wording": [2, 300],
 });
 
 /** @param {string} name @param {"import" | "require"} kind */
