@@ -1,6 +1,6 @@
 // Every count of a million random jobs of each kind, by solveMany and by big whole numbers: `node tests/bench/many-counts.mjs`.
 // A first argument says how many jobs, a second with which seed.
-/* eslint-disable @typescript-eslint/no-unsafe-call -- a bundle and libraries without types */
+ 
 import { bundled } from "./bundle.mjs";
 
 const { checkMany, manyJobs } = await import(await bundled("tests/support/check-many.ts"));

@@ -1,5 +1,5 @@
 // General-purpose libraries of units, each with what the jobs ask of one.
-/* eslint-disable @typescript-eslint/no-unsafe-call -- libraries without types */
+ 
 
 /** @typedef {import("./jobs-with-units.mjs").Units} Units */
 
@@ -32,7 +32,7 @@ export async function jsQuantities() {
   return {
     of: (value, unit) => Qty(value, unit === "lb/ft2" ? "lbs/ft2" : unit === "lb" ? "lbs" : unit),
     number: (value) => value,
-    add: (a, b) => (isBare(a) ? a + b : a.add(b)),
+    add: (a, b) => (isBare(a) ? a + Number(b) : a.add(b)),
     sub: (a, b) => (isBare(a) ? a - b : a.sub(b)),
     mul: (a, b) => (isBare(a) ? a * b : a.mul(b)),
     per: (a, b) => (isBare(a) ? a / b : a.div(b).toBase().scalar),
