@@ -49,8 +49,11 @@ async function* batchesOf(rows: Iterable<WallRow> | AsyncIterable<WallRow>, asse
       taking.read(block);
       for (;;) {
         yield taking.rows();
+        if (taking.isDue) {
+          await new Promise((resolve) => setTimeout(resolve, 0));
+          taking.goOn();
+        }
         if (taking.isDone) break;
-        await new Promise((resolve) => setTimeout(resolve, 0));
       }
     }
   } catch (error) {

@@ -44,6 +44,16 @@ export class RowTaking {
     return this.#next >= this.#block.length;
   }
 
+  /** Whether others are to have their turn. */
+  get isDue(): boolean {
+    return Date.now() - this.#since >= turn;
+  }
+
+  /** Goes on after others have had it. */
+  goOn(): void {
+    this.#since = Date.now();
+  }
+
   /** Reads the rows of a block, and works out together those that can be. */
   read(block: readonly unknown[]): void {
     const forms = new Set<Form>();
@@ -61,7 +71,6 @@ export class RowTaking {
   /** The rows of the block, until others are to have their turn. */
   *rows(): Generator<TakenRow, void, undefined> {
     const { progress, signal } = this.#options;
-    this.#since = Date.now();
     while (this.#next < this.#block.length) {
       signal?.throwIfAborted();
       const row = this.#block[this.#next] as RowRead;
@@ -70,7 +79,7 @@ export class RowTaking {
       const taken = this.#take(row);
       progress?.(this.#totals.counts);
       yield taken;
-      if (Date.now() - this.#since >= turn) return;
+      if (this.isDue) return;
     }
   }
 
