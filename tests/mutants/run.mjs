@@ -65,7 +65,7 @@ async function runAll(tests, mutants, judged) {
         judged(message.id, message);
       }
       if (message.kind === "unchanged" && message.time > 1000) console.log(`  ${message.file} takes ${(message.time / 1000).toFixed(1)} s`);
-      if (message.kind === "left out") console.log(`  ${message.file} is left out: it waits at its top level, as no module here can`);
+      if (message.kind === "left out") console.log(`  ${message.file} is left out: it waits at its top level or mocks modules, which cannot be done here`);
       if (message.kind === "failed") {
         console.error(message.why);
         process.exit(1);

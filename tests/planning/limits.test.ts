@@ -58,8 +58,8 @@ describe("limits", () => {
     "tasks.0.rate.amount": "above 0 ft2", "tasks.0.rate.per": "above 0 ft2", "tasks.0.rate.hours": "above 0 h, to 100000 h", "tasks.0.rate.factor": "above 0, to 20", crew: "above 0, to 1000", availability: "above 0 %, to 100 %",
     "day.workday": "above 0 h, to 24 h", "day.paid": "above 0 h, to 24 h", "day.lunch": "from 0 h, to 24 h", "day.travel": "from 0 h, to 24 h", "day.breaks": "from 0 h, to 24 h",
   });
-  const readings = Array.from({ length: 240 }, (_, hour) => ({ at: `${new Date(Date.UTC(2026, 5, 1, 12 + hour)).toISOString().slice(0, 16)}Z`, temperature: "70 degF" }));
-  const air = { zone: "America/Chicago", every: "1 h", readings };
+  const readings = Array.from({ length: 12 }, (_, day) => ({ at: `2026-06-${String(day + 1).padStart(2, "0")}T07:00`, temperature: "70 degF" }));
+  const air = { zone: "America/Chicago", every: "24 h", readings };
   itHoldsTheLimitsIn(dayPlan, "stages", {
     start: "2026-06-01T07:00", zone: "America/Chicago", crew: 4, availability: 1, rule: "doubling", activation: "5000 K", reference: "70 degF", holdsBy: "least",
     shifts: { from: "07:00", until: "15:30", breaks: "0.5 h", workdays: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday"] },

@@ -1,0 +1,57 @@
+// Shifts and batches at their edge.
+import { describe, expect, it } from "vitest";
+import { batchRecord } from "../../src/planning/batch-record.js";
+import { dayPlan } from "../../src/planning/day-plan.js";
+import { faults } from "../support/faults.js";
+
+const readings = Array.from({ length: 12 }, (_, day) => ({ at: `2026-06-${String(day + 1).padStart(2, "0")}T07:00`, temperature: "70 degF" }));
+const job = (shifts: object): object => ({
+  start: "2026-06-01T22:00", zone: "America/Chicago", crew: 1, availability: 1, rule: "doubling", activation: "5000 K", reference: "70 degF", holdsBy: "least",
+  shifts: { from: "22:00", until: "06:00", breaks: "0.8 h", workdays: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"], ...shifts },
+  wall: { zone: "America/Chicago", every: "24 h", readingIs: "mean until the next", readings },
+  stages: [{ name: "setting", inWeather: "goes on", rate: { of: "area", amount: "100 ft2", per: "100 ft2", hours: "3.6 h", factor: 1 } }],
+});
+
+describe("dayPlan", () => {
+  it("counts a shift over midnight by its own hours", () => {
+    // 22:00 to 06:00 are 8 h, 0.8 h of them breaks: nine tenths at the tool, so 3.6 h take 4.
+    const plan = dayPlan.try(job({}));
+    expect(plan.ok ? plan.solution.answers.ends : plan.problems).toBe("2026-06-02T02:00-05:00[America/Chicago]");
+  });
+
+  it("says which end of a shift is no time, and wants two of them and a day", () => {
+    expect(faults(dayPlan.try(job({ from: "25:00" })))).toEqual(["refused shifts.from"]);
+    expect(faults(dayPlan.try(job({ until: "soon" })))).toEqual(["refused shifts.until"]);
+    expect(faults(dayPlan.try(job({ until: "22:00" })))).toEqual(["refused shifts.until"]);
+    expect(faults(dayPlan.try(job({ workdays: [] })))).toEqual(["refused shifts.workdays"]);
+  });
+});
+
+describe("batchRecord", () => {
+  const batch = (name: string, water: string, place: object): object => ({
+    batch: name, material: "setting mortar", lot: "7731", dryMass: "50 lb", water, firstWater: `2026-10-05T${name}:40`, wallTemperature: "51 degF",
+    places: [{ elevation: "E3", left: "0 ft", right: "18 ft", ...place }],
+  });
+  const overlaps = (...batches: readonly object[]): readonly string[] => {
+    const tried = batchRecord.try({ zone: "America/Chicago", batches });
+    return tried.ok ? tried.solution.answers.overlaps.map((one) => `${one.elevation}: ${one.batches.join(" and ")}`) : tried.problems.map(({ message }) => message);
+  };
+
+  it("lets one batch end where the next begins, above it or beside it, and tells where two lie over each other", () => {
+    const [low, high, over] = [{ bottom: "2 ft", top: "3 ft" }, { bottom: "3 ft", top: "4 ft" }, { bottom: "3.5 ft", top: "5 ft" }];
+    expect(overlaps(batch("09", "5 qt", low), batch("10", "6 qt", high))).toEqual([]);
+    expect(overlaps(batch("09", "5 qt", high), batch("10", "6 qt", low))).toEqual([]);
+    expect(overlaps(batch("09", "5 qt", { ...low, right: "9 ft" }), batch("10", "6 qt", { ...low, left: "9 ft" }))).toEqual([]);
+    expect(overlaps(batch("09", "5 qt", { ...low, left: "9 ft" }), batch("10", "6 qt", { ...low, right: "9 ft" }))).toEqual([]);
+    expect(overlaps(batch("09", "5 qt", high), batch("10", "6 qt", over))).toEqual(["E3: 09 and 10"]);
+  });
+
+  it("tells the driest and the wettest batch, and whether all are even to 2 %", () => {
+    const place = { bottom: "2 ft", top: "3 ft" };
+    const record = batchRecord.try({ zone: "America/Chicago", batches: [batch("09", "5.5 qt", place), batch("10", "5 qt", { bottom: "3 ft", top: "4 ft" }), batch("11", "6 qt", { bottom: "4 ft", top: "5 ft" })] });
+    const [water] = record.ok ? record.solution.answers.water : [];
+    // 5 and 6 qt are 4.73176473 and 5.678117676 kg, over 22.6796185 kg.
+    expect([water?.driest, water?.wettest].map((ratio) => ratio?.toNumber("ratio").toFixed(6))).toEqual(["0.208635", "0.250362"]);
+    expect(water?.even).toBe(false);
+  });
+});

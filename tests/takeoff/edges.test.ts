@@ -1,0 +1,103 @@
+// A job changed in one place, and what that changes: checks at their edge, what is assumed, what cannot be.
+import { describe, expect, it } from "vitest";
+import { backingFace } from "../../src/takeoff/backing-face.js";
+import { compareTakeOffs } from "../../src/takeoff/compare-take-offs.js";
+import { fastenersByArea } from "../../src/takeoff/fasteners-by-area.js";
+import { stoneFace } from "../../src/takeoff/stone-face.js";
+import { takeOff } from "../../src/takeoff/take-off.js";
+import { unitsByElevation } from "../../src/takeoff/units-by-elevation.js";
+import { faults } from "../support/faults.js";
+import { entranceInFeet } from "./entrance-job.js";
+
+type Job = typeof entranceInFeet;
+type Layer = Job["layers"][number];
+
+/** The entrance with another layer in the place of one. */
+const withLayer = (kind: Layer["kind"], change: object): Job => ({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === kind ? ({ ...layer, ...change } as Layer) : layer)) });
+/** A value without some of its keys. */
+const without = (value: object, ...keys: readonly string[]): object => Object.fromEntries(Object.entries(value).filter(([key]) => !keys.includes(key)));
+const taken = (job: object): ReturnType<typeof takeOff.solve> => {
+  const tried = takeOff.try(job);
+  if (!tried.ok) throw new Error(tried.problems.map(({ message }) => message).join("\n"));
+  return tried.solution;
+};
+
+describe("faces", () => {
+  it("a face of nothing is none", () => {
+    const nothing = { soffits: "0 ft2", growth: "0 ft2", loss: "0 ft2" };
+    expect(faults(stoneFace.try({ ...nothing, walls: "100 ft2", openings: "100 ft2", returns: "0 ft2", turned: "0 ft2" }))).toEqual(["tooLow face"]);
+    expect(faults(backingFace.try({ ...nothing, walls: "100 ft2", openings: "100 ft2" }))).toEqual(["tooLow face"]);
+  });
+});
+
+describe("fastenersByArea", () => {
+  it("adds waste once and rounds once", () => {
+    // 100 ft2 x 1.5 = 150; x 1.1 = 165; in packs of 100: 2.
+    const order = fastenersByArea({ area: "100 ft2", fastenersPerArea: "1.5 /ft2", waste: "10 %", packCount: 100 });
+    expect([order.net, order.withWaste, order.packs].map(String)).toEqual(["150", "165", "2"]);
+  });
+});
+
+describe("unitsByElevation", () => {
+  it("wants an elevation", () => {
+    expect(faults(unitsByElevation.try({ elevations: [], unitLength: "8 in", unitHeight: "4 in", headJoint: "0 in", bedJoint: "0 in", waste: "0 %", packCount: 10 }))).toEqual(["refused elevations"]);
+  });
+});
+
+describe("the checks of a take-off", () => {
+  const findings = (job: object): readonly string[] => (taken(job).answers.checks ?? []).map(({ finding }) => finding);
+
+  it("find a wet film below, within or over its band, and within at both ends", () => {
+    const at = (wetFilm: string): readonly string[] => findings(withLayer("barrier", { wetFilm }));
+    expect([at("14.9 mil"), at("15 mil"), at("22 mil"), at("22.1 mil")]).toEqual([["below"], ["within"], ["within"], ["over"]]);
+  });
+
+  it("find layers over the weight they may have together, and within at it", () => {
+    const weighed = (most: string): object => ({ ...withLayer("units", { weightPerArea: "12 lb/ft2" }), checks: { weight: { layers: ["flat units"], most } } });
+    expect([findings(weighed("12 lb/ft2")), findings(weighed("11.9 lb/ft2"))]).toEqual([["within"], ["over"]]);
+    expect(faults(takeOff.try({ ...entranceInFeet, checks: { weight: { layers: ["flat units"], most: "12 lb/ft2" } } }))).toEqual(["missing layers.10.weightPerArea"]);
+  });
+});
+
+describe("what a take-off says besides", () => {
+  it("cautions of what was not weighed, and not where all was", () => {
+    expect(taken(entranceInFeet).cautions.join(" ")).toContain("The weight together is without");
+    const all = Object.fromEntries(taken(entranceInFeet).answers.lines.filter(({ item }) => !item.startsWith("mixing water")).map(({ item }) => [item.replace(/^spare /, ""), "10 lb"]));
+    expect(taken({ ...entranceInFeet, weights: { perPack: all } }).cautions.join(" ")).not.toContain("The weight together is without");
+    const few = Object.fromEntries(Object.entries(all).slice(1));
+    expect(taken({ ...entranceInFeet, weights: { perPack: few } }).cautions.join(" ")).toContain("The weight together is without");
+  });
+
+  it("assumes a ledger without laps where none is told, and openings off the ground where that is not told", () => {
+    const told = taken(entranceInFeet).assumptions.join("\n");
+    expect(told).not.toContain("pieces butt, without a lap");
+    expect(told).not.toContain("toBase is not said");
+    const noLap = taken({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === "ledger" ? without(layer, "lap") : layer)) }).assumptions.join("\n");
+    expect(noLap).toContain("ledger: pieces butt, without a lap");
+    const notSaid = taken({ ...entranceInFeet, elevations: entranceInFeet.elevations.map((one) => ({ ...one, openings: one.openings.map((opening) => without(opening, "toBase")) })) }).assumptions.join("\n");
+    expect(notSaid).toContain("openings of which toBase is not said stand above the foot of the wall");
+  });
+
+  it("refuses a trim along nothing, and joints without units", () => {
+    expect(faults(takeOff.try({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === "trim" && layer.name === "caps" ? { ...layer, along: [] } : layer)) }))).toEqual(["refused layers.8.along"]);
+    const tried = faults(takeOff.try({ ...entranceInFeet, layers: entranceInFeet.layers.filter(({ kind }) => kind !== "units") }));
+    expect(tried).toContain("missing layers");
+  });
+});
+
+describe("compareTakeOffs", () => {
+  it("counts packs that are added or removed from nought, and lists what stays", () => {
+    const layers = entranceInFeet.layers.filter(({ kind }) => kind !== "ledger");
+    const less = { ...entranceInFeet, layers, packs: without(entranceInFeet.packs, "ledger"), allowances: without(entranceInFeet.allowances, "ledger") } as Job;
+    const bought = taken(entranceInFeet).answers.lines.find(({ item }) => item === "ledger");
+    const packs = Number(bought?.packs?.toString());
+    expect(packs).toBeGreaterThan(0);
+    const removed = compareTakeOffs({ before: entranceInFeet, after: less });
+    const added = compareTakeOffs({ before: less, after: entranceInFeet });
+    const more = (compared: typeof removed): readonly string[] => compared.lines.map(({ item, change, packsMore }) => `${item} ${change} ${String(packsMore)}`);
+    expect(more(removed)).toEqual([`ledger removed -${String(packs)}`]);
+    expect(more(added)).toEqual([`ledger added ${String(packs)}`]);
+    expect(removed.unchanged).not.toContain("ledger");
+    expect(removed.unchanged).toContain("flat units");
+  });
+});
