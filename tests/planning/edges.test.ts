@@ -2,6 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { batchRecord } from "../../src/planning/batch-record.js";
 import { dayPlan } from "../../src/planning/day-plan.js";
+import { placeArea } from "../../src/planning/place-area.js";
+import { waterFromUsage } from "../../src/planning/water-from-usage.js";
 import { faults } from "../support/faults.js";
 
 const readings = Array.from({ length: 12 }, (_, day) => ({ at: `2026-06-${String(day + 1).padStart(2, "0")}T07:00`, temperature: "70 degF" }));
@@ -53,5 +55,20 @@ describe("batchRecord", () => {
     // 5 and 6 qt are 4.73176473 and 5.678117676 kg, over 22.6796185 kg.
     expect([water?.driest, water?.wettest].map((ratio) => ratio?.toNumber("ratio").toFixed(6))).toEqual(["0.208635", "0.250362"]);
     expect(water?.even).toBe(false);
+  });
+});
+
+describe("places and water", () => {
+  it("a place has a width and a height", () => {
+    const place = { left: "0 ft", right: "2 ft", bottom: "0 ft", top: "3 ft" };
+    expect(placeArea.try(place).ok).toBe(true);
+    expect(faults(placeArea.try({ ...place, top: "0 ft" }))).toEqual(["tooLow height"]);
+    expect(faults(placeArea.try({ ...place, right: "0 ft" }))).toEqual(["tooLow width"]);
+  });
+
+  it("a bag may name one figure of water, and not a least above its most", () => {
+    const used = { bagsUsed: 10, water: "50 qt", waterLow: "5 qt" };
+    expect(waterFromUsage.try({ ...used, waterHigh: "5 qt" }).ok).toBe(true);
+    expect(faults(waterFromUsage.try({ ...used, waterHigh: "4.9 qt" }))).toEqual(["tooLow range"]);
   });
 });
