@@ -13,7 +13,7 @@ type Job = typeof entranceInFeet;
 type Layer = Job["layers"][number];
 
 /** The entrance with another layer in the place of one. */
-const withLayer = (kind: Layer["kind"], change: object): Job => ({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === kind ? ({ ...layer, ...change } as Layer) : layer)) });
+const withLayer = (kind: Layer["kind"], change: object): Job => ({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === kind ? ({ ...layer, ...change }) : layer)) });
 /** A value without some of its keys. */
 const without = (value: object, ...keys: readonly string[]): object => Object.fromEntries(Object.entries(value).filter(([key]) => !keys.includes(key)));
 const taken = (job: object): ReturnType<typeof takeOff.solve> => {
