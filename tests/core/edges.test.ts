@@ -1,14 +1,18 @@
 // What lies at an edge of the engine: numbers too long to stay exact, errors that are no problems, words nearly right.
 import { describe, expect, it } from "vitest";
+import { times } from "../../src/core/quantity-arithmetic.js";
+import { quantity } from "../../src/core/read-quantity.js";
+import { basisText } from "../../src/core/basis.js";
 import { exact, exactArithmetic, isExact, toDecimal } from "../../src/core/amount.js";
 import { calculation } from "../../src/core/calculation.js";
 import { composed } from "../../src/core/composed.js";
+import { checkDimension, DimensionError } from "../../src/core/dimensions.js";
 import { FormulaError, formulaText, parseFormula } from "../../src/core/formula.js";
 import { limitTexts } from "../../src/core/limit-texts.js";
 import { choicesOf } from "../../src/core/prepared.js";
 import { nearest } from "../../src/core/problems.js";
 
-const { add, multiply, power, sqrt, round, compare } = exactArithmetic;
+const { add, multiply, power, sqrt, round, compare, asin } = exactArithmetic;
 
 describe("an amount", () => {
   it("stays exact up to 4,096 bits above and below the line, and is a decimal beyond, on either side", () => {
@@ -32,7 +36,24 @@ describe("an amount", () => {
   });
 });
 
+it("an arcsine is taken up to one and no further", () => {
+  expect(toDecimal(asin(exact(1n))).toFixed(10)).toBe("1.5707963268");
+  expect(toDecimal(asin(exact(-1n))).toFixed(10)).toBe("-1.5707963268");
+  expect(() => asin(exact(1001n, 1000n))).toThrow("arcsine");
+});
+
 describe("a formula", () => {
+  it("closes its brackets, and compares two things or more", () => {
+    for (const text of ["(a", "(a + b", "min(a, b", "min(a)", "max(a)", "ceil(a", "x ^ (2", "x ^ (2 / 3"]) expect(() => parseFormula(text), text).toThrow(FormulaError);
+  });
+
+  it("gives no angle where a bare number is divided by one", () => {
+    const names = new Map([["x", "ratio"], ["a", "angle"]] as const);
+    expect(() => { checkDimension(parseFormula("x / a"), "angle", names); }).toThrow(DimensionError);
+    for (const text of ["a / x", "a * x", "x * a"]) expect(() => { checkDimension(parseFormula(text), "angle", names); }, text).not.toThrow();
+    expect(() => { checkDimension(parseFormula("a * a"), "angle", names); }).toThrow(DimensionError);
+  });
+
   it("knows its functions and no others, and divides no exponent by nought", () => {
     for (const text of ["log(x)", "abs(x)", "x ^ (2 / 0)", "x ^ (2 / 0.0)"]) expect(() => parseFormula(text), text).toThrow(FormulaError);
     expect(formulaText(parseFormula("x ^ (2 / 1)"))).toBe("x ^ (2 / 1)");
@@ -106,5 +127,22 @@ describe("a word nearly right", () => {
     const long = "a".repeat(40);
     expect(nearest(`${long}${"b".repeat(60)}`, [long])).toBe(long);
     expect(nearest(`${"a".repeat(39)}bb`, ["a".repeat(38)])).toBe("a".repeat(38));
+  });
+});
+
+describe("a basis in words", () => {
+  const rule = { kind: "published", publisher: "Press", title: "Rule", edition: "2001", locator: "page 3" } as const;
+
+  it("names who quotes it, and what it says, only where that is told", () => {
+    expect(basisText(rule)).not.toMatch(/quoted|undefined/);
+    expect(basisText({ ...rule, quotedBy: "a digest" })).toContain("as quoted by a digest");
+    expect(basisText({ ...rule, says: "so much" })).toContain("(so much)");
+  });
+});
+
+describe("times", () => {
+  it("takes a whole number or a count, which may be a part", () => {
+    expect(times(quantity("length", "2 in"), 3).toString()).toBe("6 in");
+    expect(times(quantity("length", "2 in"), quantity("count", 1.5)).toString()).toBe("3 in");
   });
 });

@@ -100,4 +100,32 @@ describe("workings", () => {
     expect(figuresText(area!)).toBe("(3 in) ^ 2 + 3 in * (-1 in)");
     expect(figuresText(power!)).toBe("0.5 ^ 2");
   });
+
+  it("take a stress apart into force and length, and a density by the yard of what it is multiplied with", () => {
+    const pull = calculation({
+      id: "demo.pull", title: "A pull",
+      given: { stress: { is: "pressure", unit: ["ksi", "MPa"], symbol: "F", says: "stress" }, area: { is: "area", unit: ["in2", "mm2"], symbol: "A", says: "area" } },
+      steps: { force: { is: "force", unit: ["lbf", "N"], symbol: "P", formula: "stress * area", basis } },
+    });
+    expect(told(workings(pull.solve({ stress: "33 ksi", area: "0.1 in2" }))[0]!)).toEqual(["stress: 33 ksi * 1000 lbf/in2/ksi = 33000 lbf/in2", "3300 lbf"]);
+    expect(told(workings(pull.solve({ stress: "250 MPa", area: "10 mm2" }))[0]!).at(-1)).toBe("2500 N");
+    const fill = calculation({
+      id: "demo.weight", title: "A weight",
+      given: { density: { is: "density", unit: ["lb/ft3", "kg/m3"], symbol: "r", says: "density" }, volume: { is: "volume", unit: ["gal", "L"], symbol: "V", says: "volume" } },
+      steps: { mass: { is: "mass", unit: ["lb", "kg"], symbol: "m", formula: "density * volume", basis } },
+    });
+    // A gallon is 231/1728 ft3: 120 x 0.13368056 = 16.0417 lb. Ten litres are a hundredth of a cubic metre.
+    expect(told(workings(fill.solve({ density: "120 lb/ft3", volume: "1 gal" }))[0]!)).toEqual(["volume: 1 gal / 7.4805195 gal/ft3 = 0.13368056 ft3", "16.0417 lb"]);
+    expect(told(workings(fill.solve({ density: "2000 kg/m3", volume: "10 L" }))[0]!)).toEqual(["volume: 10 L / 1000 L/m3 = 0.01 m3", "20 kg"]);
+  });
+
+  it("keep the unit of what is the least, and its root", () => {
+    const least = calculation({
+      id: "demo.least", title: "The least",
+      given: { one: length("a"), other: length("b"), face: { is: "area", unit: ["in2", "mm2"], symbol: "A", says: "face" } },
+      steps: { least: { is: "length", unit: ["in", "mm"], symbol: "m", formula: "min(one, other)", basis }, side: { is: "length", unit: ["in", "mm"], symbol: "s", formula: "sqrt(face)", basis } },
+    });
+    const [min, side] = workings(least.solve({ one: "5 in", other: "7 in", face: "9 in2" }));
+    expect([told(min!), told(side!)]).toEqual([["5 in"], ["3 in"]]);
+  });
 });
