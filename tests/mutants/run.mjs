@@ -21,6 +21,8 @@ const root = path.resolve(import.meta.dirname, "../..");
 const forAll = ["tests/cross/shown-units.test.ts"];
 /** Tests of other folders that look at a folder too. @type {Readonly<Record<string, readonly string[]>>} */
 const besides = { core: ["units", "render"] };
+/** Code whose tests replace modules or wait at their top level, which a module here cannot: its mutants would all live. */
+const testedElsewhere = ["src/takeoff/rows/", "src/takeoff/take-off-rows.ts"];
 /** Tests of types alone, which are gone when a mutant runs. */
 const ofTypes = ["tests/core/compiler.test.ts"];
 /** How long a mutant may stay silent, in ms, before it counts as killed: it hangs. Before the first one, all files compile. */
@@ -83,7 +85,7 @@ async function runAll(tests, mutants, judged) {
 
 /** @param {string} folder */
 async function runFolder(folder) {
-  const files = [...filesIn(`src/${folder}`, /(?<!index)\.ts$/), ...(existsSync(path.join(root, `src/data/${folder}.ts`)) ? [`src/data/${folder}.ts`] : [])];
+  const files = [...filesIn(`src/${folder}`, /(?<!index)\.ts$/).filter((file) => !testedElsewhere.some((start) => file.startsWith(start))), ...(existsSync(path.join(root, `src/data/${folder}.ts`)) ? [`src/data/${folder}.ts`] : [])];
   const tests = [folder, ...(besides[folder] ?? [])].flatMap((one) => filesIn(`tests/${one}`, /\.test\.ts$/)).concat(forAll).filter((file) => !ofTypes.includes(file));
   const whole = files.flatMap((file) => mutantsOf(file, readFileSync(path.join(root, file), "utf8"))).filter(({ file }) => file.includes(options.file));
   const all = options.sample === undefined ? whole : drawn(whole, Number(options.sample), Number(options.seed));

@@ -100,4 +100,24 @@ describe("compareTakeOffs", () => {
     expect(removed.unchanged).not.toContain("ledger");
     expect(removed.unchanged).toContain("flat units");
   });
+
+  it("does not list what changes among what stays", () => {
+    const more = { ...entranceInFeet, allowances: { ...entranceInFeet.allowances, "flat units": { waste: "30 %" } } } as Job;
+    const compared = compareTakeOffs({ before: entranceInFeet, after: more });
+    expect(compared.lines.map(({ item }) => item)).toContain("flat units");
+    expect(compared.unchanged).not.toContain("flat units");
+    expect(compared.unchanged).toContain("corner units");
+  });
+});
+
+describe("a job", () => {
+  it("has an elevation or a column", () => {
+    const empty = takeOff.try({ ...entranceInFeet, elevations: [], columns: [] });
+    expect(faults(empty)).toContain("refused elevations");
+  });
+
+  it("says of each line whether its allowance is waste or loss", () => {
+    const is = Object.fromEntries(taken(entranceInFeet).answers.lines.map(({ item, allowanceIs, allowance }) => [item, `${String(allowanceIs)} ${String(allowance)}`]));
+    expect([is.barrier, is.sheathing]).toEqual(["lossShare 20 %", "waste 10 %"]);
+  });
 });
