@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import type { Quantity } from "../core/quantity.js";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 
 const reading = (says: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says, above: 0 });
 
@@ -12,13 +13,13 @@ export const filmReadingInput = /* @__PURE__ */ atFirstUse(() =>
     rule: z.enum(["SSPC-PA 2 level 1", "SSPC-PA 2 level 3", "SSPC-PA 9 level 1", "SSPC-PA 9 level 3", "SSPC-PA 9 level 4", "ISO 19840", "IMO PSPC", "band"]),
     least: reading("least film specified"),
     most: z.optional(reading("most film specified")),
-    spots: z.readonly(
+    spots: readOnly(
       z.array(
         z.strictObject({
           name: z.optional(z.string()),
-          readings: z.optional(z.readonly(z.array(reading("film reading")))),
+          readings: z.optional(readOnly(z.array(reading("film reading")))),
           teeth: z.optional(
-            z.readonly(
+            readOnly(
               z.array(
                 z.strictObject({
                   lastWetTooth: quantityField("length", { says: "highest tooth that is wet; nought where none is", atLeast: 0 }),

@@ -1,11 +1,12 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 
 /** A face of several sizes of unit, all laid with the same joints. */
 export const mixedFaceFields = /* @__PURE__ */ atFirstUse(() => ({
   area: quantityField("area", { says: "wall face to be pointed, openings out", above: 0 }),
-  sizes: z.readonly(
+  sizes: readOnly(
     z.array(
       z.strictObject({
         unitLength: quantityField("length", { says: "actual face length of a unit of this size", above: 0 }),

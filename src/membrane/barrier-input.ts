@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { howMany } from "../shapes/how-many.js";
 import { openingShapeInput } from "../shapes/opening-shape.js";
 import { wallShapeInput } from "../shapes/wall-shape.js";
@@ -10,8 +11,8 @@ const depthOf = (edge: string): ReturnType<typeof quantityField<"length">> => qu
 /** The walls, their openings and their edges. */
 export const barrierInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    walls: z.readonly(z.array(z.strictObject({ shape: wallShapeInput(), count: howMany() }))),
-    openings: z.readonly(
+    walls: readOnly(z.array(z.strictObject({ shape: wallShapeInput(), count: howMany() }))),
+    openings: readOnly(
       z.array(
         z.strictObject({
           shape: openingShapeInput(),
@@ -23,7 +24,7 @@ export const barrierInput = /* @__PURE__ */ atFirstUse(() =>
     ),
     deductFrom: quantityField("area", { says: "size from which an opening is deducted", atLeast: 0 }),
     edges: z.optional(
-      z.readonly(
+      readOnly(
         z.array(
           z.strictObject({
             edge: z.enum(["parapet", "sill", "corner"]),

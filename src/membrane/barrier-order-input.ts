@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 
 /** The coating of a barrier and its detail bands. */
 export const barrierOrderInput = /* @__PURE__ */ atFirstUse(() =>
@@ -13,7 +14,7 @@ export const barrierOrderInput = /* @__PURE__ */ atFirstUse(() =>
     waste: z.optional(quantityField("ratio", { says: "waste, on top of the net", atLeast: 0, below: 1 })),
     lossShare: z.optional(quantityField("ratio", { says: "share of what is bought that never ends on the wall", atLeast: 0, below: 1 })),
     packVolume: quantityField("volume", { says: "volume of one pack", above: 0 }),
-    bands: z.readonly(
+    bands: readOnly(
       z.array(
         z.strictObject({
           length: quantityField("length", { says: "length of the band", above: 0 }),

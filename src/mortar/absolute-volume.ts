@@ -3,12 +3,13 @@ import { composed } from "../core/composed.js";
 import { sum } from "../core/quantity-arithmetic.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
+import { readOnly } from "../schema/read-only.js";
 import { mixYield } from "./mix-yield.js";
 import { partVolume } from "./part-volume.js";
 
 const reads = /* @__PURE__ */ nested(() =>
   z.strictObject({
-    parts: z.readonly(
+    parts: readOnly(
       z.array(
         z.strictObject({
           name: z.string(),

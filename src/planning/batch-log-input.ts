@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { clockField, zoneField } from "../timing/clock-field.js";
 import { recordInput } from "../timing/record-input.js";
 
@@ -26,14 +27,14 @@ const entry = /* @__PURE__ */ atFirstUse(() =>
     firstWater: clockField("first water on the powder"),
     usedUp: z.optional(clockField("when the last of it was on the wall or thrown away")),
     wallTemperature: quantityField("temperature", { says: "temperature of the wall", atLeast: "-20 degF", atMost: "160 degF" }),
-    places: z.readonly(z.array(place())),
+    places: readOnly(z.array(place())),
     note: z.optional(z.string()),
   }));
 
 /** A log of batches, and the readings of the wall that belong to it. */
 export const batchLog = /* @__PURE__ */ atFirstUse(() => ({
   zone: zoneField(),
-  batches: z.readonly(z.array(entry())),
+  batches: readOnly(z.array(entry())),
   readings: z.optional(recordInput()),
 }));
 

@@ -7,6 +7,7 @@ import { refusal } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
+import { readOnly } from "../schema/read-only.js";
 import { crewDuration } from "./crew-duration.js";
 import { labourOf, rateInput } from "./task.js";
 import { toolTime } from "./tool-time.js";
@@ -46,7 +47,7 @@ export const dayInput = /* @__PURE__ */ atFirstUse(() =>
 
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    tasks: z.readonly(z.array(z.strictObject({ name: z.string(), rate: rateInput() }))),
+    tasks: readOnly(z.array(z.strictObject({ name: z.string(), rate: rateInput() }))),
     day: dayInput(),
     crew: quantityField("count", { says: "persons in the crew who do this work", above: 0, atMost: 1000 }),
     availability: quantityField("ratio", { says: "share of the crew that is there", above: 0, atMost: 1 }),

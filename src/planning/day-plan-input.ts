@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { clockField, dayField, zoneField } from "../timing/clock-field.js";
 import { airRecordInput, recordInput } from "../timing/record-input.js";
 import { rateInput } from "./task.js";
@@ -50,8 +51,8 @@ export const dayPlanInput = /* @__PURE__ */ atFirstUse(() =>
       from: z.string().check(z.describe("beginning of the shift, such as 07:00")),
       until: z.string().check(z.describe("end of the shift, such as 15:30; before the beginning where it goes over midnight")),
       breaks: quantityField("time", { says: "breaks, lunch, setting up and cleaning up in a shift", atLeast: 0, atMost: "24 h" }),
-      workdays: z.readonly(z.array(z.enum(["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]))),
-      closed: z.optional(z.readonly(z.array(dayField("a day on which nobody works")))),
+      workdays: readOnly(z.array(z.enum(["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]))),
+      closed: z.optional(readOnly(z.array(dayField("a day on which nobody works")))),
     }),
     crew: quantityField("count", { says: "persons in the crew", above: 0, atMost: 1000 }),
     availability: quantityField("ratio", { says: "share of the crew that is there", above: 0, atMost: 1 }),
@@ -67,7 +68,7 @@ export const dayPlanInput = /* @__PURE__ */ atFirstUse(() =>
         record: airRecordInput(),
       }),
     ),
-    stages: z.readonly(z.array(stage())),
+    stages: readOnly(z.array(stage())),
   }));
 
 /** The input of a plan as it has been read. */

@@ -9,6 +9,7 @@ import { filmFromUsage } from "../film/film-from-usage.js";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
+import { readOnly } from "../schema/read-only.js";
 import { bedFromUsage } from "./bed-from-usage.js";
 import { overWhole } from "./over-whole.js";
 import { wasteFromUsage } from "./waste-from-usage.js";
@@ -52,7 +53,7 @@ const item = /* @__PURE__ */ atFirstUse(() =>
     }),
   ]));
 
-const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ items: z.readonly(z.array(item())) }));
+const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ items: readOnly(z.array(item())) }));
 
 type ItemRead = z.output<ReturnType<typeof item>>;
 

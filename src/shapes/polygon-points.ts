@@ -3,6 +3,7 @@ import { problem } from "../core/problems.js";
 import { refusal } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { outlineFault } from "./outline-fault.js";
 import { say } from "./refusals.js";
 
@@ -11,20 +12,18 @@ const mostCorners = 100;
 
 /** The corners of a polygon in order, the last joined to the first; refused where they are no outline. */
 export const polygonPoints = /* @__PURE__ */ atFirstUse(() =>
-  z
-    .readonly(
-      z.array(
-        z.strictObject({
-          x: quantityField("length", { says: "how far right the corner lies" }),
-          y: quantityField("length", { says: "how high the corner lies" }),
-        }),
-      ),
-    )
-    .check((context) => {
-      const { value } = context;
-      const counted = value.length >= 3 && value.length <= mostCorners;
-      const fault = counted ? outlineFault(value) : say("cornersFromTo", { least: 3, most: mostCorners });
-      if (fault === undefined) return;
-      const found = problem({ ...refusal([], counted ? "" : say("listOf", { count: value.length }), fault), says: "corners of the outline" });
-      context.issues.push({ code: "custom", input: value, message: fault.words, params: { problem: found } });
-    }));
+  readOnly(
+    z.array(
+      z.strictObject({
+        x: quantityField("length", { says: "how far right the corner lies" }),
+        y: quantityField("length", { says: "how high the corner lies" }),
+      }),
+    ),
+  ).check((context) => {
+    const { value } = context;
+    const counted = value.length >= 3 && value.length <= mostCorners;
+    const fault = counted ? outlineFault(value) : say("cornersFromTo", { least: 3, most: mostCorners });
+    if (fault === undefined) return;
+    const found = problem({ ...refusal([], counted ? "" : say("listOf", { count: value.length }), fault), says: "corners of the outline" });
+    context.issues.push({ code: "custom", input: value, message: fault.words, params: { problem: found } });
+  }));

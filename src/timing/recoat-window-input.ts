@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { clockField, zoneField } from "./clock-field.js";
 import { recordInput } from "./record-input.js";
 
@@ -20,7 +21,7 @@ export const recoatWindowInput = /* @__PURE__ */ atFirstUse(() =>
     hottestSurface: z.optional(quantityField("temperature", { says: "highest surface temperature that lasted an hour since the coat before" })),
     surface: z.optional(recordInput()),
     from: quantityField("temperature", { says: "lowest surface temperature of the first row" }),
-    rows: z.readonly(z.array(row())),
+    rows: readOnly(z.array(row())),
   }));
 
 /** One row of a recoat table. */

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { clockField, zoneField } from "./clock-field.js";
 
 /** A record or a forecast of temperatures by the clock, one reading every so often without a gap. */
@@ -9,7 +10,7 @@ export const recordInput = /* @__PURE__ */ atFirstUse(() =>
     zone: zoneField(),
     every: quantityField("time", { says: "time from one reading to the next", above: 0, atMost: "24 h" }),
     readingIs: z.enum(["momentary", "mean until the next"]),
-    readings: z.readonly(z.array(z.strictObject({ at: clockField("time of the reading"), temperature: quantityField("temperature", { says: "temperature read", atLeast: "-60 degF", atMost: "212 degF" }) }))),
+    readings: readOnly(z.array(z.strictObject({ at: clockField("time of the reading"), temperature: quantityField("temperature", { says: "temperature read", atLeast: "-60 degF", atMost: "212 degF" }) }))),
   }));
 
 /** A record or a forecast of the air by the clock: each reading stands for the time until the next. */
@@ -17,7 +18,7 @@ export const airRecordInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     zone: zoneField(),
     every: quantityField("time", { says: "time from one reading to the next", above: 0, atMost: "24 h" }),
-    readings: z.readonly(
+    readings: readOnly(
       z.array(
         z.strictObject({
           at: clockField("time of the reading"),
@@ -30,7 +31,7 @@ export const airRecordInput = /* @__PURE__ */ atFirstUse(() =>
 
 /** A history without a clock: how long at which mean temperature, one after the other. */
 export const intervalsInput = /* @__PURE__ */ atFirstUse(() =>
-  z.readonly(
+  readOnly(
     z.array(
       z.strictObject({
         lasts: quantityField("time", { says: "how long the interval lasts", above: 0, atMost: "3660 d" }),

@@ -8,6 +8,7 @@ import { holdPractice, usualHolds } from "../data/timing.js";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
+import { readOnly } from "../schema/read-only.js";
 import { ageFactorsBy } from "./age-factors.js";
 import { walkToAge } from "./age-walk.js";
 import { clockField } from "./clock-field.js";
@@ -42,7 +43,7 @@ const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     ...ageRuleInput(),
     record: recordInput(),
-    holds: z.readonly(
+    holds: readOnly(
       z.array(
         z.strictObject({
           work: z.enum(["tape", "coat", "ledger", "pointing", "tooling", "uncovering", "brushing", "washing"]),

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField } from "../schema/fields.js";
+import { readOnly } from "../schema/read-only.js";
 import { dayField } from "../timing/clock-field.js";
 import { airRecordInput } from "../timing/record-input.js";
 
@@ -15,7 +16,7 @@ export const weatherDaysInput = /* @__PURE__ */ atFirstUse(() =>
     heatBelow: temperature("temperature of the air below which the rule of the job asks for heat or cover"),
     protection: quantityField("time", { says: "how long fresh work is protected after the shift", atLeast: 0, atMost: "7 d" }),
     record: z.optional(airRecordInput()),
-    days: z.optional(z.readonly(z.array(z.strictObject({ date: dayField("the day"), low: temperature("lowest temperature of the shift"), high: temperature("highest temperature of the shift") })))),
+    days: z.optional(readOnly(z.array(z.strictObject({ date: dayField("the day"), low: temperature("lowest temperature of the shift"), high: temperature("highest temperature of the shift") })))),
   }));
 
 /** The input as it has been read. */
