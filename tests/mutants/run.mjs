@@ -137,7 +137,7 @@ function keepScore(row) {
   const lines = existsSync(file) ? readFileSync(file, "utf8").split("\n").filter((line) => line.startsWith("| ")).slice(1) : [];
   const line = (/** @type {readonly string[]} */ cells) => `| ${cells.join(" | ")} |`;
   const kept = [...lines.filter((one) => one.split("|")[1]?.trim() !== row[0]), line(row)].sort();
-  writeFileSync(file, `# Scores of the last mutation tests\n\nThe score is killed and hung of those run, less the refused and the equivalent.\n\n${line(head)}\n|${"---|".repeat(head.length)}\n${kept.join("\n")}\n`);
+  writeFileSync(file, `# Scores of the last mutation tests\n\nThe score is killed and hung of those run, less the refused and the equivalent. Where fewer are run than there are,\nthey are drawn, and the tests were written for what survived of that draw: a fresh one scores lower.\n\n${line(head)}\n|${"---|".repeat(head.length)}\n${kept.join("\n")}\n`);
 }
 
 for (const folder of folders) await runFolder(folder);
