@@ -205,6 +205,12 @@ describe("long work", () => {
   });
 });
 
+it("rows are frozen to the last line, worked out together or alone", async () => {
+  const rows = ["24 ft", "40 ft", "61/3 ft", "30 ft"].map((width) => ({ wall: width, width, height: "9 ft", windows: 0, corners: 0 }));
+  const taken = await all(rows);
+  expect(taken.map((row) => Object.isFrozen(row) && row.ok && Object.isFrozen(row.lines) && row.lines.length > 0 && row.lines.every((line) => Object.isFrozen(line)))).toEqual([true, true, true, true]);
+});
+
 it("prices add up over the rows", async () => {
   const prices = { smallest: "0.01 USD", items: { sheathing: { each: "31.15 USD" } } };
   const taken = takeOffRows([{ wall: "A", width: "24 ft", height: "9 ft", windows: 0, corners: 0 }, { wall: "B", width: "40 ft", height: "9 ft", windows: 0, corners: 0 }], { wall, assembly: { ...assembly, prices } });

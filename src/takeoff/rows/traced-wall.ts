@@ -83,7 +83,7 @@ export class TracedWall {
       const { head, net, toOrder, packs } = columns[index] as LineColumns;
       lines[index] = rowLine(head, net[place] as number, toOrder[place] as number, packs === undefined ? undefined : packs[place]);
     }
-    return lines;
+    return Object.freeze(lines);
   }
 }
 
