@@ -1,8 +1,7 @@
 import * as z from "zod/mini";
 import type { Quantity } from "../core/quantity.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
-import { readOnly } from "../schema/read-only.js";
+import { quantityField, readOnly } from "../schema/fields.js";
 
 const reading = (says: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says, above: 0 });
 

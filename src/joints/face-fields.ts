@@ -1,7 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
-import { readOnly } from "../schema/read-only.js";
+import { quantityField, readOnly } from "../schema/fields.js";
 
 /** A face of several sizes of unit, all laid with the same joints. */
 export const mixedFaceFields = /* @__PURE__ */ atFirstUse(() => ({

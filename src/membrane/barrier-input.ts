@@ -1,7 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
-import { readOnly } from "../schema/read-only.js";
+import { quantityField, readOnly } from "../schema/fields.js";
 import { howMany } from "../shapes/how-many.js";
 import { openingShapeInput } from "../shapes/opening-shape.js";
 import { wallShapeInput } from "../shapes/wall-shape.js";

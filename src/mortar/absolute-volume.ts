@@ -1,9 +1,8 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import { sum } from "../core/quantity-arithmetic.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, readOnly } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
-import { readOnly } from "../schema/read-only.js";
 import { mixYield } from "./mix-yield.js";
 import { partVolume } from "./part-volume.js";
 

@@ -1,7 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
-import { readOnly } from "../schema/read-only.js";
+import { quantityField, readOnly } from "../schema/fields.js";
 import { clockField, zoneField } from "../timing/clock-field.js";
 import { recordInput } from "../timing/record-input.js";
 

@@ -69,3 +69,11 @@ function readLimited<D extends DimensionName>(dimension: D, given: unknown, row:
   const broken = brokenLimit(limits, amountOf(read));
   return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.wanted };
 }
+
+/**
+ * A schema whose value is frozen once it has been read. zod's own `readonly` freezes what is not of its kind too, and
+ * that is the caller's.
+ */
+export function readOnly<S extends z.ZodMiniType>(schema: S): z.ZodMiniPipe<S, z.ZodMiniTransform<Readonly<z.output<S>>, z.output<S>>> {
+  return z.pipe(schema, z.transform((value: z.output<S>) => Object.freeze(value)));
+}

@@ -2,8 +2,7 @@ import * as z from "zod/mini";
 import { problem } from "../core/problems.js";
 import { refusal } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
-import { readOnly } from "../schema/read-only.js";
+import { quantityField, readOnly } from "../schema/fields.js";
 import { outlineFault } from "./outline-fault.js";
 import { say } from "./refusals.js";
 

@@ -1,9 +1,9 @@
 // A list that was read is frozen; what the caller handed over is not, least of all where it is no list.
 import { describe, expect, it } from "vitest";
 import { nested } from "../../src/schema/nested.js";
-import { readOnly } from "../../src/schema/read-only.js";
 import * as z from "zod/mini";
 import { workWindows } from "../../src/timing/index.js";
+import { readOnly } from "../../src/schema/fields.js";
 
 const reads = nested(z.strictObject({ names: readOnly(z.array(z.string())) }));
 
