@@ -1,8 +1,9 @@
 // One wall a row: the rows that are right go on, those that are wrong say everything that is wrong with them.
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../src/core/index.js";
+import { InputError, problemText } from "../../src/core/index.js";
 import { readRows, readTable } from "../../src/sheet/index.js";
 import { type Assembly, type Job, takeOff, takeOffRows, type TakenRow, type WallPattern } from "../../src/takeoff/index.js";
+import { spanish } from "../../src/wording/index.js";
 import { entranceInFeet } from "./entrance-job.js";
 
 const assembly: Assembly = {
@@ -98,6 +99,15 @@ describe("rows that are wrong", () => {
     expect(messages(taken[0])).toEqual([expect.stringMatching(/^noUnit rows\[2\]\.width \(width of the wall\): "40" has no unit/)]);
     expect(messages(taken[1]).map((message) => message.split(":")[0])).toEqual([
       "missing rows[3].window width", "missing rows[3].window height", "wrongDimension rows[3].height (height of the wall)", "notANumber rows[3].windows (how many alike)",
+    ]);
+  });
+
+  it("are told in Spanish to the last word", async () => {
+    const taken = await all([{ wall: "A", width: "40", height: "9 gal", windows: 0, corners: 0 }]);
+    const told = taken.flatMap((row) => (row.ok ? [] : row.problems.map((one) => problemText(one, spanish))));
+    expect(told).toEqual([
+      'rows[2].width (ancho de la pared): "40" no lleva unidad; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm',
+      expect.stringMatching(/^rows\[2\]\.height \(.*\): "9 gal" es .*; escriba un número y una de estas unidades: /),
     ]);
   });
 

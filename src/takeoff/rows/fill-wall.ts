@@ -96,12 +96,12 @@ export function cellTrouble(value: unknown, column: string): Trouble | undefined
 }
 
 /** A problem of a wall as one of its row: under the column it came from, where it came from one. */
-export function problemOfRow(row: number, { path, ...rest }: Problem, places: readonly FilledPlace[]): Problem {
+export function problemOfRow(row: number, { path, wants: wanted, ...rest }: Problem, places: readonly FilledPlace[]): Problem {
   const columns = new Map(places.map((place) => [pathText(place.path), place.column]));
   const inWall = path[0] === "elevations" && path[1] === 0 ? path.slice(2) : path;
   for (let length = inWall.length; length > 0; length -= 1) {
     const column = columns.get(pathText(inWall.slice(0, length)));
-    if (column !== undefined) return problem({ ...rest, path: ["rows", row, column] });
+    if (column !== undefined) return problem({ ...rest, wanted, path: ["rows", row, column] });
   }
-  return problem({ ...rest, path: ["rows", row, ...path] });
+  return problem({ ...rest, wanted, path: ["rows", row, ...path] });
 }
