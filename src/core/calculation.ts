@@ -3,12 +3,14 @@ import type { Basis } from "./basis.js";
 import { type Callable, callable } from "./callable.js";
 import type { Answers, Checked, Definition, Inputs } from "./definition.js";
 import { deepFrozen } from "./frozen.js";
-import { assumptionsOf, givenLines, openLine, type Writable } from "./lines.js";
+import { assumptionsOf, givenLines } from "./lines.js";
 import { formulaFor, prepare, type Ready, type ReadyStep } from "./prepared.js";
 import { InputError, type Problem, problem } from "./problems.js";
 import { governing } from "./program.js";
 import { amountOf, makeQuantity, type Quantity } from "./quantity.js";
-import { brokenLimit, type Fault, type ReadEntries, readEntries, type ShownUnits } from "./read-entries.js";
+import type { Fault, ShownUnits } from "./fields.js";
+import { brokenLimit } from "./limits.js";
+import { type ReadEntries, readEntries } from "./read-entries.js";
 import type { Solution, Step } from "./solution.js";
 import { type UnitCode, unitSystem } from "./units.js";
 
@@ -56,15 +58,15 @@ interface Worked {
 }
 
 function workOut(ready: Ready, input: unknown): Worked {
-  const { definition, fields, fixed, steps } = ready;
+  const { definition, fields, fixed, steps, blank } = ready;
   const problems: Problem[] = [];
   const entries = readEntries(fields, input, problems);
   if (problems.length > 0) throw new InputError(definition.id, problems);
   const amounts: Amount[] = [];
   // An input that was left out keeps its place.
-  for (const { value } of entries.read) amounts.push((typeof value === "object" ? amountOf(value) : undefined) as Amount);
+  for (const value of entries.values) amounts.push((typeof value === "object" ? amountOf(value) : undefined) as Amount);
   for (const amount of fixed) amounts.push(amount);
-  const answers: Record<string, Quantity> = {};
+  const answers: Record<string, Quantity> = { ...blank };
   for (const step of steps) {
     const amount = amountFor(step, entries, amounts, definition.id);
     amounts.push(amount);
@@ -95,6 +97,9 @@ export function unitToShow(shown: ShownUnits, metric: boolean): UnitCode {
   return second !== undefined && unitSystem(second) === "si" ? second : shown[0];
 }
 
+/** A line while it is being written. */
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
 function solutionOf({ ready, entries, amounts, answers }: Worked): Solution {
   const { definition, fields, constants, steps, places } = ready;
   const bases: Basis[] = [];
@@ -104,22 +109,19 @@ function solutionOf({ ready, entries, amounts, answers }: Worked): Solution {
   const given = givenLines(fields, entries);
   for (const { assumed, basis } of given) if (assumed) standOn(basis);
   for (const { basis } of constants) standOn(basis);
-  const lines: Step[] = [];
   const values = { get: (name: string): Amount | undefined => amounts[places.get(name) ?? -1] };
-  for (const step of steps) {
-    const { name, basis, differs } = step;
+  const lines = steps.map((step): Step => {
+    const { name, says, symbol, shown, basis, differs } = step;
     const { formula } = formulaFor(step, entries.chosen);
     const value = answers[name] as Quantity;
     const amount = amountOf(value);
     const governedBy = governing(formula, values, amount);
-    const line = openLine(step, value, false) as Writable<Step>;
-    line.formula = formula;
-    line.exact = isExact(amount);
+    const line: Writable<Step> = { name, says, symbol, value, shown, assumed: false, basis, formula, exact: isExact(amount) };
     if (governedBy !== undefined) line.governedBy = governedBy;
     if (differs !== undefined) line.differs = differs;
     standOn(basis);
-    lines.push(Object.freeze(line));
-  }
+    return Object.freeze(line);
+  });
   return Object.freeze({
     id: definition.id,
     title: definition.title,
@@ -128,7 +130,7 @@ function solutionOf({ ready, entries, amounts, answers }: Worked): Solution {
     steps: Object.freeze(lines),
     answers,
     parts: none,
-    assumptions: assumptionsOf(fields, entries),
+    assumptions: assumptionsOf(entries),
     cautions: definition.cautions ?? none,
     bases: Object.freeze(bases),
   });

@@ -4,7 +4,8 @@ import type { Entries, Inputs, ReadInputs } from "./definition.js";
 import { deepFrozen } from "./frozen.js";
 import { assumptionsOf, givenLines } from "./lines.js";
 import { InputError, type Path, type Problem, problem, problemAt, type Trouble } from "./problems.js";
-import { fieldsOf, readEntries } from "./read-entries.js";
+import { fieldsOf } from "./fields.js";
+import { readEntries } from "./read-entries.js";
 import type { Line, Solution } from "./solution.js";
 import type { StandardSchema } from "./standard-schema.js";
 
@@ -116,8 +117,8 @@ function fromEntries(entries: Entries): (input: unknown, problems: Problem[]) =>
   const fields = fieldsOf(deepFrozen(entries));
   return (input, problems) => {
     const found = readEntries(fields, input, problems);
-    const value = Object.fromEntries(fields.all.map(({ name }, index) => [name, found.read[index]?.value]));
-    return { value, given: givenLines(fields, found), assumptions: assumptionsOf(fields, found) };
+    const value = Object.fromEntries(fields.all.map(({ name }, index) => [name, found.values[index]]));
+    return { value, given: givenLines(fields, found), assumptions: assumptionsOf(found) };
   };
 }
 

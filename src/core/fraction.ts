@@ -70,7 +70,8 @@ export class Fraction {
 
   /** Less than nought, nought or more, as this is less than the other, equal or more. */
   compare(other: Fraction): number {
-    return this.sub(other).sign();
+    const [mine, theirs] = this.below === other.below ? [this.above, other.above] : [this.above * other.below, other.above * this.below];
+    return mine < theirs ? -1 : mine > theirs ? 1 : 0;
   }
 
   equals(other: Fraction): boolean {

@@ -1,4 +1,4 @@
-import type { Limited } from "./read-entries.js";
+import type { Limited } from "./limits.js";
 import { english } from "./wording.js";
 
 /** The limits of an input or a step in words: `at least 0`, `below 1`, `a whole number`. */

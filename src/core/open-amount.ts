@@ -1,5 +1,5 @@
 import { type Amount, type Arithmetic, exactArithmetic } from "./amount.js";
-import type { Limited } from "./read-entries.js";
+import type { Limited } from "./limits.js";
 
 /** The operations that are done on amounts outside of formulas. */
 export type AmountArithmetic = Pick<Arithmetic<Amount>, "add" | "subtract" | "multiply" | "divide" | "floor" | "compare">;

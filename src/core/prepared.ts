@@ -1,11 +1,13 @@
 import { type Amount, exactArithmetic } from "./amount.js";
+import type { Basis } from "./basis.js";
 import type { Definition, StepDefinition } from "./definition.js";
 import type { DimensionName } from "./dimensions.js";
 import { type Formula, parseFormula } from "./formula.js";
 import { lineOf } from "./lines.js";
 import { readyFormula, valueless } from "./program.js";
 import { amountOf, type Quantity } from "./quantity.js";
-import { type Fields, fieldsWith, type Limit, limitsOf, quantityField, shownUnits, type ShownUnits, type Told, writtenQuantity } from "./read-entries.js";
+import { type Fields, fieldsWith, quantityField, shownUnits, type ShownUnits, type Told } from "./fields.js";
+import { type Limit, limitsOf, writtenQuantity } from "./limits.js";
 import type { Line } from "./solution.js";
 import { spaced } from "./spaced.js";
 
@@ -19,6 +21,7 @@ interface ReadyFormula {
 
 /** A step made ready. */
 export interface ReadyStep extends Told<ShownUnits> {
+  readonly basis: Basis;
   readonly is: DimensionName;
   readonly differs: string | undefined;
   readonly limits: readonly Limit[];
@@ -35,6 +38,8 @@ export interface Ready {
   readonly places: ReadonlyMap<string, number>;
   /** The amounts of the constants. */
   readonly fixed: readonly Amount[];
+  /** The answers without their values, to be copied: an object that grows name by name takes several times the memory. */
+  readonly blank: Readonly<Record<string, never>>;
 }
 
 /** Makes a definition ready. */
@@ -49,6 +54,7 @@ export function prepare(definition: Definition): Ready {
     steps: Object.entries(steps).map(([name, row]) => readyStep(name, row, places)),
     places,
     fixed: lines.map(({ value }) => amountOf(value)),
+    blank: Object.fromEntries(Object.keys(steps).map((name) => [name, undefined as never])),
   };
 }
 

@@ -1,7 +1,8 @@
 import { exactArithmetic as arithmetic, toDecimal } from "../core/amount.js";
 import type { Definition, GivenDefinition } from "../core/definition.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
-import { brokenLimit, type Limited, limitsOf, shownUnits, writtenQuantity } from "../core/read-entries.js";
+import { shownUnits } from "../core/fields.js";
+import { brokenLimit, type Limited, limitsOf, writtenQuantity } from "../core/limits.js";
 import { fromBase, unitScale } from "../core/unit-scale.js";
 import { type System, type UnitCode, unitSystem } from "../core/units.js";
 import { writeQuantity } from "../core/write-quantity.js";

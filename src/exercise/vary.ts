@@ -4,7 +4,7 @@ import type { DimensionName } from "../core/dimensions.js";
 import { nearest, type Problem, problem } from "../core/problems.js";
 import { amountOf, makeQuantity, type Quantity } from "../core/quantity.js";
 import { readQuantity } from "../core/read-quantity.js";
-import { brokenLimit, limitsOf } from "../core/read-entries.js";
+import { brokenLimit, limitsOf } from "../core/limits.js";
 import type { Words } from "../core/wording.js";
 import { writeQuantity } from "../core/write-quantity.js";
 import { say } from "./refusals.js";

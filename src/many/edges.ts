@@ -1,6 +1,6 @@
 import { type Amount, exactArithmetic } from "../core/amount.js";
 import { amountOf } from "../core/quantity.js";
-import { type Limited, writtenQuantity } from "../core/read-entries.js";
+import { type Limited, writtenQuantity } from "../core/limits.js";
 
 /** A limit as an edge of a range, in base units. */
 export interface Edge {

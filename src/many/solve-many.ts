@@ -5,7 +5,8 @@ import type { DimensionName } from "../core/dimensions.js";
 import { deepFrozen } from "../core/frozen.js";
 import { InputError, type Problem, problem, shown } from "../core/problems.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
-import { type Fault, type Field, readEntries } from "../core/read-entries.js";
+import type { Fault, Field } from "../core/fields.js";
+import { readEntries } from "../core/read-entries.js";
 import { readQuantity } from "../core/read-quantity.js";
 import { findUnit, type SpellingOf, type UnitCode, unitsOf, unitSymbol } from "../core/units.js";
 import { keptOf } from "./kept.js";
@@ -116,10 +117,10 @@ export function solveMany<D extends Definition>(of: Calculation<D>, columns: Col
   if (problems.length > 0) throw new InputError(definition.id, problems);
   const fixed = new Map<string, Amount>();
   fields.all.forEach(({ name }, index) => {
-    const value = entries.read[index]?.value;
+    const value = entries.values[index];
     if (typeof value === "object" && !names.includes(name)) fixed.set(name, amountOf(value));
   });
-  const unitOf = (name: string): UnitCode => (entries.read[fields.names.indexOf(name)]?.value as Quantity).unit;
+  const unitOf = (name: string): UnitCode => (entries.values[fields.names.indexOf(name)] as Quantity).unit;
   const worked = solveColumns({
     definition,
     columns: names.map((name, index) => ({ name, unit: unitOf(name), numbers: lists[index] as Numbers })),

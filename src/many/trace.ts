@@ -1,6 +1,6 @@
 import { type Amount, amountText, type Arithmetic, type Decimal, exact, exactArithmetic, isExact, isZero, readDigits } from "../core/amount.js";
 import { isOpen, OpenAmount } from "../core/open-amount.js";
-import type { Limited } from "../core/read-entries.js";
+import type { Limited } from "../core/limits.js";
 import { areWithin, type Edge, type Edges, edgesOf } from "./edges.js";
 import type { Code, Slot } from "./flat-program.js";
 

@@ -7,7 +7,8 @@ import { isOpen } from "../core/open-amount.js";
 import type { Problem } from "../core/problems.js";
 import { evaluate } from "../core/program.js";
 import { amountOf, isQuantity, makeQuantity, type Quantity } from "../core/quantity.js";
-import { type Field, readEntries, shownUnits } from "../core/read-entries.js";
+import { type Field, shownUnits } from "../core/fields.js";
+import { readEntries } from "../core/read-entries.js";
 import type { Solution } from "../core/solution.js";
 import { formulasOf, keptOf } from "./kept.js";
 import { type Trace, Untraceable } from "./trace.js";
@@ -48,7 +49,7 @@ function tracedCalculation(definition: Definition, input: unknown, trace: Trace)
   if (problems.length > 0) throw new Untraceable();
   const amounts = new Map<string, Amount>(constants);
   for (const [index, { name }] of fields.all.entries()) {
-    const value = entries.read[index]?.value;
+    const value = entries.values[index];
     if (typeof value !== "object") continue;
     amounts.set(name, amountOf(value));
     trace.within(amountOf(value), inputEdges.get(name) ?? { edges: [], whole: false });

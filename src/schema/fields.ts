@@ -3,7 +3,7 @@ import type { DimensionName } from "../core/dimensions.js";
 import { isOpen } from "../core/open-amount.js";
 import { problem, type Trouble } from "../core/problems.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
-import { brokenLimit, type Limit, limitsOf } from "../core/read-entries.js";
+import { brokenLimit, type Limit, limitsOf } from "../core/limits.js";
 import { readQuantity } from "../core/read-quantity.js";
 
 /** How a quantity in nested input is limited, and what it is called in a problem. */

@@ -3,7 +3,7 @@ import type { Calculation } from "../core/calculation.js";
 import type { Composed, ComposedFrom } from "../core/composed.js";
 import type { Definition, Entries, EntryDefinition, Inputs, ReadInputs } from "../core/definition.js";
 import { problem } from "../core/problems.js";
-import { fieldsOf } from "../core/read-entries.js";
+import { fieldsOf } from "../core/fields.js";
 import { type FieldRow, quantityField } from "./fields.js";
 import type { Nested } from "./nested.js";
 

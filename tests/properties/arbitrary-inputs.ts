@@ -5,7 +5,7 @@ import { choicesOf } from "../../src/core/prepared.js";
 import type { Entries, EntryDefinition } from "../../src/core/definition.js";
 import { type DimensionName, unitsOf } from "../../src/core/index.js";
 import { amountOf } from "../../src/core/quantity.js";
-import { writtenQuantity } from "../../src/core/read-entries.js";
+import { writtenQuantity } from "../../src/core/limits.js";
 import { fromBase } from "../../src/core/unit-scale.js";
 import { type UnitCode, unitSymbol } from "../../src/core/units.js";
 

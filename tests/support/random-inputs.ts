@@ -3,7 +3,7 @@ import { exact, toDecimal } from "../../src/core/amount.js";
 import type { Definition, GivenDefinition } from "../../src/core/definition.js";
 import type { DimensionName } from "../../src/core/dimensions.js";
 import { amountOf } from "../../src/core/quantity.js";
-import { writtenQuantity } from "../../src/core/read-entries.js";
+import { writtenQuantity } from "../../src/core/limits.js";
 import { fromBase } from "../../src/core/unit-scale.js";
 import type { UnitCode } from "../../src/core/units.js";
 import type { Draw } from "./random.js";

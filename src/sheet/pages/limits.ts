@@ -2,7 +2,7 @@ import { type Amount, exact } from "../../core/amount.js";
 import type { AnyCallable } from "../../core/callable.js";
 import type { Definition, GivenDefinition, StepDefinition } from "../../core/definition.js";
 import { amountOf } from "../../core/quantity.js";
-import { writtenQuantity } from "../../core/read-entries.js";
+import { writtenQuantity } from "../../core/limits.js";
 import { fromBase } from "../../core/unit-scale.js";
 import type { UnitCode } from "../../core/units.js";
 import { asNumber } from "./figures.js";
