@@ -1,7 +1,7 @@
 // How src becomes dist: each sub-path an entry, code that several need in chunks, every file as ESM and as CommonJS.
 import { defineConfig } from "tsup";
 import { inlined, licencesOfInlined } from "./support/inlined.mjs";
-import { wholeRooms } from "./support/whole-rooms.mjs";
+import { fewChunks } from "./support/few-chunks.mjs";
 
 export default defineConfig({
   entry: ["src/*.ts", "src/*/index.ts", "!src/data/**", "src/timing/temporal.ts"],
@@ -12,5 +12,5 @@ export default defineConfig({
   sourcemap: true,
   clean: true,
   noExternal: inlined,
-  esbuildPlugins: [wholeRooms(), licencesOfInlined()],
+  esbuildPlugins: [fewChunks(), licencesOfInlined()],
 });

@@ -1,7 +1,8 @@
 // An esbuild plugin for the build: few chunks. A bundler that splits makes a chunk of the files that the same entries
 // reach, and since every topic reaches other files of core, core fell into a dozen. So an entry that reaches a room of src
-// takes all of it, and the room is one chunk; but not where the rest of a room would bring in rooms that the entry does
-// without.
+// takes all of it, and the room is one chunk; but not where the rest of a room would bring in rooms or packages that the entry
+// does without. What is then left as a small chunk goes with one that more entries need, since a file more takes longer to find and
+// open than some kilobytes to read.
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { build } from "esbuild";
@@ -12,6 +13,12 @@ const root = process.cwd();
 const reexported = "?reexported";
 /** Rooms of which each topic needs a small part: its own tables; reading nested input, but no JSON Schema. */
 const inParts = ["data", "schema"];
+/** The room that is one chunk whatever it brings in: next to everything needs it. */
+const ground = "core";
+/** A chunk of fewer bytes of source is put to one that more entries need. */
+const small = 12_000;
+
+/** Files that the same entries take. @typedef {{ files: string[], by: string[], bytes: number }} Chunk */
 
 /** @param {string} file */
 const relative = (file) => path.relative(root, file).replaceAll(path.sep, "/");
@@ -32,17 +39,43 @@ async function filesBesides() {
   };
   /** @param {string} room */
   const allOf = (room) => files.filter((file) => !isEntry(file) && roomOf(file) === room);
-  return new Map(files.filter(isEntry).map((entry) => {
-    const reached = new Set(reach([entry]).map(roomOf));
-    const whole = [...reached].filter((room) => !inParts.includes(room) && reach(allOf(room)).every((file) => reached.has(roomOf(file))));
-    return [entry, whole.flatMap(allOf)];
+  /** @param {string} file */
+  const packagesOf = (file) => (metafile.inputs[file]?.imports ?? []).filter(({ external }) => external).map(({ path: name }) => name);
+  /** The rooms of files, and the packages that they import. @param {readonly string[]} from */
+  const placesOf = (from) => new Set(from.flatMap((file) => [roomOf(file), ...packagesOf(file)]));
+  const taken = new Map(files.filter(isEntry).map((entry) => {
+    const reached = placesOf(reach([entry]));
+    const whole = [...reached].filter((room) => room === ground || (!inParts.includes(room) && [...placesOf(reach(allOf(room)))].every((place) => reached.has(place))));
+    return [entry, new Set(reach([entry, ...whole.flatMap(allOf)]))];
   }));
+  /** @param {(all: ReadonlySet<string>) => boolean} which */
+  const entriesWith = (which) => [...taken].filter(([, all]) => which(all)).map(([entry]) => entry);
+  /** @type {Map<string, Chunk>} */
+  const chunks = new Map();
+  for (const file of files) {
+    const by = entriesWith((all) => all.has(file));
+    const chunk = chunks.get(by.join()) ?? { files: [], by, bytes: 0 };
+    chunk.files.push(file);
+    chunk.bytes += metafile.inputs[file]?.bytes ?? 0;
+    chunks.set(by.join(), chunk);
+  }
+  // The chunk into which the code of a package goes takes none in: who bundles a calculation would not be rid of the package.
+  const packages = [...new Set(files.flatMap(packagesOf))].map((name) => entriesWith((all) => files.some((file) => all.has(file) && packagesOf(file).includes(name))).join());
+  const hosts = [...chunks.values()].filter(({ files: [first = ""], by, bytes }) => bytes > small && (roomOf(first) === ground || !packages.includes(by.join())));
+  hosts.sort((one, other) => one.by.length - other.by.length);
+  for (const chunk of chunks.values()) {
+    if (chunk.bytes > small || chunk.by.length < 2) continue;
+    const needs = reach(chunk.files).filter((file) => !chunk.files.includes(file));
+    const host = hosts.find(({ by }) => chunk.by.every((entry) => by.includes(entry)) && by.every((entry) => needs.every((file) => taken.get(entry)?.has(file))));
+    for (const entry of host?.by ?? []) for (const file of chunk.files) taken.get(entry)?.add(file);
+  }
+  return new Map([...taken].map(([entry, all]) => [entry, [...all]]));
 }
 
 /** @returns {import("esbuild").Plugin} */
-export function wholeRooms() {
+export function fewChunks() {
   return {
-    name: "whole rooms",
+    name: "few chunks",
     async setup(bundler) {
       const besides = await filesBesides();
       bundler.onLoad({ filter: /[/\\]src[/\\]([^/\\]+[/\\]index|[^/\\]+)\.ts$/ }, ({ path: file, suffix }) => {
