@@ -58,7 +58,7 @@ interface Worked {
 }
 
 function workOut(ready: Ready, input: unknown): Worked {
-  const { definition, fields, fixed, steps, blank } = ready;
+  const { definition, fields, fixed, steps } = ready;
   const problems: Problem[] = [];
   const entries = readEntries(fields, input, problems);
   if (problems.length > 0) throw new InputError(definition.id, problems);
@@ -66,7 +66,7 @@ function workOut(ready: Ready, input: unknown): Worked {
   // An input that was left out keeps its place.
   for (const value of entries.values) amounts.push((typeof value === "object" ? amountOf(value) : undefined) as Amount);
   for (const amount of fixed) amounts.push(amount);
-  const answers: Record<string, Quantity> = { ...blank };
+  const answers: Record<string, Quantity> = {};
   for (const step of steps) {
     const amount = amountFor(step, entries, amounts, definition.id);
     amounts.push(amount);

@@ -38,8 +38,6 @@ export interface Ready {
   readonly places: ReadonlyMap<string, number>;
   /** The amounts of the constants. */
   readonly fixed: readonly Amount[];
-  /** The answers without their values, to be copied: an object that grows name by name takes several times the memory. */
-  readonly blank: Readonly<Record<string, never>>;
 }
 
 /** Makes a definition ready. */
@@ -54,7 +52,6 @@ export function prepare(definition: Definition): Ready {
     steps: Object.entries(steps).map(([name, row]) => readyStep(name, row, places)),
     places,
     fixed: lines.map(({ value }) => amountOf(value)),
-    blank: Object.fromEntries(Object.keys(steps).map((name) => [name, undefined as never])),
   };
 }
 
@@ -75,8 +72,11 @@ function readyStep(name: string, row: StepDefinition, places: Ready["places"]): 
 
 /** The formula of a step, where the inputs chosen of the pairs are these. */
 export function formulaFor({ name, formulas }: ReadyStep, chosen: readonly string[]): ReadyFormula {
-  for (const one of formulas) if (one.input === "" || chosen.includes(one.input)) return one;
-  throw new Error(`${name} has no formula for this input`);
+  const [first] = formulas;
+  if (first?.input === "") return first;
+  const found = formulas.find(({ input }) => chosen.includes(input));
+  if (found === undefined) throw new Error(`${name} has no formula for this input`);
+  return found;
 }
 
 /** The formulas of a definition, where the inputs chosen of its pairs are these. */
