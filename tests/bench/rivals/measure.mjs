@@ -72,7 +72,7 @@ const contender = await contenders[name]?.(job, drawn, ours);
 if (contender === undefined) throw new Error(`there is no contender "${name}"`);
 
 const counts = wrongCounts(job, drawn, contender);
-const rows = name.includes("solveMany") ? 16384 : 512;
+const rows = contender.together ? 16384 : 512;
 const texts = textsOf(job, drawn);
 const [source, one] = contender.reads ? [texts, (/** @type {any} */ row) => plainRead(job, row)] : [drawn, job.plain];
 const floor = stopwatch((count) => {
