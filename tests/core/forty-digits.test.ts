@@ -43,11 +43,8 @@ describe("as the nearest decimal of 40 digits", () => {
     ["sin", () => [signed(number(99, digits()))]],
     ["sin", () => [number(2, digits())]],
     ["asin", () => [signed(`0.${number(9, digits()).replace(".", "")}`)]],
-  ] as const)("%s", (name, arguments_) => {
-    for (let time = 0; time < times; time += 1) {
-      const [x, y] = arguments_() as readonly [string, string?];
-      compare(name, x, y);
-    }
+  ] as readonly (readonly [keyof typeof functions, () => readonly [x: string, y?: string]])[])("%s", (name, numbers) => {
+    for (let time = 0; time < times; time += 1) compare(name, ...numbers());
   });
 });
 
