@@ -1,18 +1,9 @@
-import { Decimal as DecimalDefault } from "decimal.js";
+import { Decimal } from "./decimal.js";
+import { asin, exp, ln, log10, power, sin } from "./forty-digits.js";
 import { Fraction } from "./fraction.js";
 import type { NoValueReason } from "./wording.js";
 
-/**
- * Our own decimals: 40 digits, plain notation. A private clone of the defaults (rounding half up), so that nobody's
- * `Decimal.set` reaches it and ours reaches nobody's.
- */
-export const Decimal = DecimalDefault.clone({
-  defaults: true,
-  precision: 40,
-  toExpNeg: -40,
-  toExpPos: 60,
-});
-export type Decimal = DecimalDefault;
+export { Decimal };
 
 /** A number of the engine: an exact fraction, or a 40-digit decimal once a root or a logarithm has been taken. */
 export type Amount = Fraction | Decimal;
@@ -125,7 +116,7 @@ export const exactArithmetic: Arithmetic<Amount> = {
     const whole = isExact(exponent) && exponent.isWhole();
     refuseWhere(sign(exponent) < 0 && isZero(base), "division");
     refuseWhere(!whole && sign(base) < 0, "root");
-    return whole && isExact(base) ? bounded(base.pow(exponent.numerator)) : finite(toDecimal(base).pow(toDecimal(exponent)));
+    return whole && isExact(base) ? bounded(base.pow(exponent.numerator)) : finite(power(toDecimal(base), toDecimal(exponent)));
   },
   compare,
   min: (a, b) => (compare(a, b) <= 0 ? a : b),
@@ -137,14 +128,14 @@ export const exactArithmetic: Arithmetic<Amount> = {
     refuseWhere(sign(a) < 0, "root");
     return toDecimal(a).sqrt();
   },
-  ln: (a) => forLogarithm(a).ln(),
-  log10: (a) => forLogarithm(a).log(10),
-  exp: (a) => finite(toDecimal(a).exp()),
-  sin: (a) => toDecimal(a).sin(),
+  ln: (a) => ln(forLogarithm(a)),
+  log10: (a) => log10(forLogarithm(a)),
+  exp: (a) => finite(exp(toDecimal(a))),
+  sin: (a) => sin(toDecimal(a)),
   asin(a) {
     const decimal = toDecimal(a);
     refuseWhere(decimal.abs().gt(1), "arcsine");
-    return decimal.asin();
+    return asin(decimal);
   },
 };
 

@@ -1,8 +1,7 @@
-import { exactArithmetic as arithmetic, isExact, readDigits, toDecimal } from "../core/amount.js";
+import { exactArithmetic as arithmetic, readDigits, toDecimal } from "../core/amount.js";
 import { fromBase, toBase } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
 import { type Edges, isWithin } from "./edges.js";
-import { BeyondRatio, type Ratio, ratioOf } from "./ratio.js";
 
 /** The numbers that an input may have, as doubles in the unit of its column; what is outside, `.try` tells why. */
 export interface Range {
@@ -100,11 +99,3 @@ export function denominatorFor(numbers: Float64Array, from: number, range: Range
   }
   return 0;
 }
-
-/** The amount in base units that a number of a unit stands for, exactly. */
-export function ratioOfNumber(number: number, unit: UnitCode): Ratio {
-  const amount = toBase(readDigits(String(number)), unit);
-  if (!isExact(amount)) throw new BeyondRatio();
-  return ratioOf(amount);
-}
-

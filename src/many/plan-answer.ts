@@ -3,10 +3,9 @@ import type { Fraction } from "../core/fraction.js";
 import { unitScale } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
 import { areWithin, type Edge, type Edges, isWithin } from "./edges.js";
-import { ratioNumber } from "./exact-rows.js";
+import { exactly, fractionNumber, ifExact } from "./exact-rows.js";
 import { BeyondPlain, nearestDouble, type Operand, type Quotient, type Real, type Whole, wholeParts } from "./operands.js";
 import { type Operations, quotientParts } from "./plan-operations.js";
-import { BeyondRatio, type Ratio, ratioArithmetic, ratioOf } from "./ratio.js";
 import { eachLoose, eachNear } from "./real-kernels.js";
 import { markOutside, quotientWhole, scaleWhole, unitRoundoff } from "./whole-kernels.js";
 
@@ -20,7 +19,7 @@ export interface PlannedStep {
 /** What an answer does where doubles are not enough. */
 interface AnswerCare {
   /** The amount of a row worked out exactly, if that can be. */
-  readonly exactAt: (row: number) => Ratio | undefined;
+  readonly exactAt: (row: number) => Fraction | undefined;
   /** A row that is given up. */
   readonly giveUp: (row: number) => void;
 }
@@ -82,23 +81,14 @@ function realAnswer(operations: Operations, { values, scale }: Whole | Real, siz
   return answer;
 }
 
-function numberIn(amount: Ratio | undefined, size: Amount, zero: Amount): number | undefined {
-  if (amount === undefined || !isExact(size) || !isExact(zero)) return undefined;
-  try {
-    return ratioNumber(ratioArithmetic.divide(ratioArithmetic.subtract(amount, ratioOf(zero)), ratioOf(size)));
-  } catch (error) {
-    if (error instanceof BeyondRatio) return undefined;
-    throw error;
-  }
+function numberIn(amount: Fraction | undefined, size: Amount, zero: Amount): number | undefined {
+  return amount === undefined ? undefined : ifExact(() => fractionNumber(exactly(arithmetic.divide(arithmetic.subtract(amount, zero), size))));
 }
 
 /** Plans a step that must be whole where it need not come out so. */
 function planWhole(operations: Operations, { exactAt, giveUp }: AnswerCare): void {
   operations.add((count) => {
-    for (let row = 0; row < count; row += 1) {
-      const { above, below } = exactAt(row) ?? { above: 1n, below: 2n };
-      if (above % below !== 0n) giveUp(row);
-    }
+    for (let row = 0; row < count; row += 1) if (exactAt(row)?.isWhole() !== true) giveUp(row);
   });
 }
 
@@ -119,8 +109,8 @@ function planEdge(operations: Operations, operand: Whole | Quotient | Real, edge
   const parts = isExact(at) ? wholeParts(at.abs()) : undefined;
   const reach = parts?.[1] === 1 ? 0 : Math.abs(near) * 4 * unitRoundoff;
   const doubtful = (row: number): void => {
-    const ratio = exactAt(row);
-    if (ratio === undefined || !isExact(amount) || !isWithin(edge, ratioArithmetic.compare(ratio, ratioOf(amount)))) giveUp(row);
+    const here = exactAt(row);
+    if (here === undefined || !isExact(amount) || !isWithin(edge, here.compare(amount))) giveUp(row);
   };
   const [least, most] = low ? [near + reach, Infinity] : [-Infinity, near - reach];
   operations.add((count) => {

@@ -1,15 +1,15 @@
-import { type Amount, exact, exactArithmetic } from "../core/amount.js";
-import { unitScale } from "../core/unit-scale.js";
+import { type Amount, exact, exactArithmetic, readDigits } from "../core/amount.js";
+import type { Fraction } from "../core/fraction.js";
+import { toBase, unitScale } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
-import { type Range, ratioOfNumber, readReal, readWhole } from "./column.js";
+import { type Range, readReal, readWhole } from "./column.js";
 import type { Edges } from "./edges.js";
-import { exactSlot } from "./exact-rows.js";
+import { exactly, exactSlot, ifExact } from "./exact-rows.js";
 import type { FlatProgram, Slot } from "./flat-program.js";
 import { Buffers, type Operand, type Real, type Whole } from "./operands.js";
 import { planAnswer, planLimits, type PlannedStep } from "./plan-answer.js";
 import { type Instruction, Operations } from "./plan-operations.js";
 import { planRounding, type RoundingCare } from "./plan-rounding.js";
-import { BeyondRatio, type Ratio } from "./ratio.js";
 
 /** A column as a plan takes it. What the numbers of a block turn out to be outgrow, is set anew, and planned again. */
 export interface PlannedColumn {
@@ -57,18 +57,11 @@ export function planFor({ flat, rows, columns, fixed, steps, guards = [], roundi
   const operands: Operand[] = [];
   const inputs = new Map(columns.map((column) => [column.name, { column, numbers: numbersFor(column, operations.buffers) }]));
   let outgrown = false;
-  const inputAt = (row: number) => (name: string): Ratio => {
+  const inputAt = (row: number) => (name: string): Fraction => {
     const { column, numbers } = inputs.get(name) as { readonly column: PlannedColumn; readonly numbers: Whole | Real };
-    return ratioOfNumber(numbers.values[row] as number, column.unit);
+    return exactly(toBase(readDigits(String(numbers.values[row])), column.unit));
   };
-  const exactAt = (slot: number, row: number): Ratio | undefined => {
-    try {
-      return marks[row] === 1 ? undefined : exactSlot(flat, operands, slot, row, inputAt(row));
-    } catch (error) {
-      if (error instanceof BeyondRatio) return undefined;
-      throw error;
-    }
-  };
+  const exactAt = (slot: number, row: number): Fraction | undefined => (marks[row] === 1 ? undefined : ifExact(() => exactSlot(flat, operands, slot, row, inputAt(row))));
   const giveUp = (row: number): void => {
     marks[row] = 1;
   };
@@ -79,8 +72,8 @@ export function planFor({ flat, rows, columns, fixed, steps, guards = [], roundi
       outgrown = true;
     },
     resolve: (row) => {
-      const ratio = exactAt(slot, row);
-      return ratio === undefined ? NaN : Number(ratio.above / ratio.below);
+      const whole = exactAt(slot, row);
+      return whole === undefined ? NaN : Number(whole.numerator);
     },
     giveUp,
   });

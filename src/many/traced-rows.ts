@@ -1,9 +1,10 @@
 import type { Fraction } from "../core/fraction.js";
-import { type Amount, exact, exactArithmetic, isExact, readDigits } from "../core/amount.js";
+import { type Amount, exactArithmetic, isExact, readDigits } from "../core/amount.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
 import { toBase } from "../core/unit-scale.js";
 import type { UnitCode } from "../core/units.js";
 import { rangeOf } from "./column.js";
+import { wholeAt } from "./exact-rows.js";
 import { FittedPlan } from "./fitted-plan.js";
 import { type FlatProgram, type Slot, slotValue } from "./flat-program.js";
 import type { Plan, PlannedColumn } from "./plan.js";
@@ -114,7 +115,7 @@ export class TracedRows {
     const wanted = this.#figures[figure] as Figure;
     if (wanted.slot === undefined) return wanted.amount;
     const whole = this.wholeOf(figure);
-    if (whole !== undefined) return whole.scale.mul(exact(BigInt(whole.values[row] as number)));
+    if (whole !== undefined) return wholeAt(whole, row);
     const values: (Amount | undefined)[] = [];
     for (const [place, here] of this.#flat.slots.entries()) if (here.kind === "name") values[place] = this.#named(here.name, row);
     return slotValue(this.#flat, wanted.slot, values, exactArithmetic);

@@ -10,6 +10,7 @@ import { jsQuantities, mathjsUnits } from "./unit-libraries.mjs";
  * @property {(rows: number) => unknown} run - works out so many rows and gives what it keeps of them
  * @property {(index: number) => Record<string, number>} answers - the results of one set as numbers in the units of the job
  * @property {boolean} [reads] - whether it reads texts, so that the floor has to do so too
+ * @property {boolean} [together] - whether it works out many rows in one call
  */
 
 /** A job with its inputs, as the sources have it. @returns {Promise<any>} */
@@ -36,8 +37,11 @@ function rowByRow(job, drawn, one, read) {
 /** The sets as people type them. @param {any} job @param {any[]} drawn */
 export const textsOf = (job, drawn) => drawn.map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, job.units[name] === "count" ? String(value) : `${value} ${job.units[name]}`])));
 
-/** The columns of solveMany, made once: they are what is given. @type {unknown} */
-let columns;
+/** What is handed to solveMany or solveRows, made once: it is what is given. @type {unknown} */
+let handed;
+
+/** A row of what solveMany or solveRows gives. @param {any} many @param {number} row @returns {Record<string, number>} */
+const rowOf = ({ answers }, row) => Object.fromEntries(Object.entries(answers).map(([name, { values }]) => [name, values[row]]));
 
 /** What reads a number back of a quantity. @param {any} quantity @param {string} unit */
 const inUnit = (quantity, unit) => quantity.toNumber(unit);
@@ -46,12 +50,25 @@ const inUnit = (quantity, unit) => quantity.toNumber(unit);
 export const contenders = {
   "plain numbers": (job, drawn) => rowByRow(job, drawn, job.plain, Number),
   "`solveMany`, columns": (job, drawn, { solveMany, columnsOf }) => ({
+    together: true,
     run(rows) {
-      columns ??= columnsOf(job, Array.from({ length: rows }, (_, index) => drawn[index % drawn.length]));
-      return solveMany(job.run, columns);
+      handed ??= columnsOf(job, Array.from({ length: rows }, (_, index) => drawn[index % drawn.length]));
+      return solveMany(job.run, handed);
     },
-    answers: (index) => Object.fromEntries(Object.entries(solveMany(job.run, columnsOf(job, [drawn[index]])).answers).map(([name, { values }]) => [name, values[0]])),
+    answers: (index) => rowOf(solveMany(job.run, columnsOf(job, drawn)), index),
   }),
+  "`solveRows`, rows of text": (job, drawn, { solveRows }) => {
+    const texts = textsOf(job, drawn);
+    return {
+      together: true,
+      reads: true,
+      run(rows) {
+        handed ??= Array.from({ length: rows }, (_, index) => texts[index % texts.length]);
+        return solveRows(job.run, handed);
+      },
+      answers: (index) => rowOf(solveRows(job.run, texts), index),
+    };
+  },
   "`.solve`, quantities": (job, drawn, { quantity }) => {
     const sets = textsOf(job, drawn).map((texts) => Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, quantity(job.run.definition.given[name].is, text)])));
     return rowByRow(job, sets, (set) => job.run.solve(set).answers, inUnit);

@@ -1,35 +1,20 @@
 // One contender on one job, in a process of its own: `node measure.mjs contender job` prints its figures as JSON.
 // The floor, the same arithmetic in plain numbers, is measured before and after each of 9 rounds; medians are told.
+import { median, stopwatch } from "../report.mjs";
 import { contenders, readJobs, textsOf } from "./contenders.mjs";
 
 const sets = 64;
 const rounds = 9;
-/** So long a measurement takes at least, in nanoseconds of processor time. */
-const least = 60e6;
 /** @type {unknown} */
 let kept;
 
-function processorTime() {
-  const { user, system } = process.cpuUsage();
-  return (user + system) * 1000;
+/** Nanoseconds a row. @param {(rows: number) => unknown} run @param {number} rows */
+function stopwatchOfRows(run, rows) {
+  const watch = stopwatch(() => {
+    kept = run(rows);
+  });
+  return () => watch() / rows;
 }
-
-/** @param {(rows: number) => unknown} run @param {number} rows @param {number} times @returns nanoseconds a row */
-function timed(run, rows, times) {
-  const start = processorTime();
-  for (let time = 0; time < times; time += 1) kept = run(rows);
-  return (processorTime() - start) / rows / times;
-}
-
-/** A way to time a run long enough. @param {(rows: number) => unknown} run @param {number} rows */
-function stopwatch(run, rows) {
-  let times = 1;
-  for (; timed(run, rows, times) * rows * times < least; times *= 2);
-  return () => timed(run, rows, times);
-}
-
-/** @param {number[]} numbers */
-const median = (numbers) => [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN;
 
 /** Reads as little as will do: digits, before a blank. @param {any} job @param {Record<string, string>} row */
 function plainRead(job, row) {
@@ -72,15 +57,15 @@ const contender = await contenders[name]?.(job, drawn, ours);
 if (contender === undefined) throw new Error(`there is no contender "${name}"`);
 
 const counts = wrongCounts(job, drawn, contender);
-const rows = name.includes("solveMany") ? 16384 : 512;
+const rows = contender.together ? 16384 : 512;
 const texts = textsOf(job, drawn);
 const [source, one] = contender.reads ? [texts, (/** @type {any} */ row) => plainRead(job, row)] : [drawn, job.plain];
-const floor = stopwatch((count) => {
+const floor = stopwatchOfRows((count) => {
   const results = new Array(count);
   for (let index = 0; index < count; index += 1) results[index] = one(source[index % sets]);
   return results;
 }, rows);
-const watch = stopwatch(contender.run, rows);
+const watch = stopwatchOfRows(contender.run, rows);
 /** @type {{ ratios: number[], times: number[] }} */
 const { ratios, times } = { ratios: [], times: [] };
 floor();

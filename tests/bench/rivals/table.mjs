@@ -1,14 +1,12 @@
 // The three jobs, every contender: a Markdown table with the date, Node and the machine. `node table.mjs [--write]` puts it
 // into docs/guide/how-fast.md as well. A fresh process does each job for each contender.
 import { spawnSync } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
-import os from "node:os";
 import path from "node:path";
+import { machine, writeBetween } from "../report.mjs";
 import { contenders } from "./contenders.mjs";
 
 const jobs = ["film", "joints", "wall"];
 const page = path.join(import.meta.dirname, "../../../docs/guide/how-fast.md");
-const [begin, end] = ["<!-- measured -->", "<!-- end of what was measured -->"];
 
 /** @typedef {{ ratio: number, time: number, wrong: number, all: number }} Measured */
 
@@ -32,10 +30,8 @@ const rows = Object.keys(contenders).map((contender) => {
   return `| ${contender} | ${cells.join(" | ")} | ${wrong} of ${all} |`;
 });
 
-const [processor] = os.cpus();
-const load = os.loadavg().map((one) => one.toFixed(1));
 const table = [
-  `Measured on ${new Date().toISOString().slice(0, 10)} with Node ${process.version} on ${os.cpus().length} cores (${processor?.model.trim() ?? "unknown"}, ${os.platform()}); load of the machine at the end, over 1, 5 and 15 minutes: ${load.join(", ")}.`,
+  machine(),
   "",
   `| times plain numbers (time of one) | ${jobs.join(" | ")} | counts that are off |`,
   "|---|---|---|---|---|",
@@ -43,9 +39,4 @@ const table = [
 ].join("\n");
 console.log(table);
 
-if (process.argv.includes("--write")) {
-  const text = readFileSync(page, "utf8");
-  const [before, after] = [text.indexOf(begin), text.indexOf(end)];
-  if (before < 0 || after < 0) throw new Error(`${page} has no place for the table`);
-  writeFileSync(page, `${text.slice(0, before + begin.length)}\n\n${table}\n\n${text.slice(after)}`);
-}
+if (process.argv.includes("--write")) writeBetween(page, "<!-- measured -->", "<!-- end of what was measured -->", table);
