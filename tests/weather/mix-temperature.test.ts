@@ -24,9 +24,10 @@ describe("TM 5-852-4, equation 16", () => {
   it("all parts at one temperature give that temperature", () => {
     const { expected } = vector("mix-temp-isothermal");
     const same = "70 degF";
-    const found = freshMortarTemperature({ ...parts, sandTemperature: same, cementTemperature: same, waterTemperature: same }).mortarTemperature;
-    expectPrinted(found.to("degF"), expected.T);
-    expect(found.toString()).toBe("70 degF");
+    const found = freshMortarTemperature({ ...parts, sandTemperature: same, cementTemperature: same, waterTemperature: same });
+    expectPrinted(found.mortarTemperature.to("degF"), expected.T);
+    // Water freezes at 32 degF, 38 degrees below.
+    expect([found.mortarTemperature, found.overFreezing].map(String)).toEqual(["70 degF", "38 degF"]);
   });
 
   it("the water that gives a temperature that is wanted", () => {
