@@ -48,6 +48,14 @@ function drawn(all, count, seed) {
   return all.map((one, index) => ({ one, index, order: next() })).sort((a, b) => a.order - b.order).slice(0, count).sort((a, b) => a.index - b.index).map(({ one }) => one);
 }
 
+/** @type {import("node:child_process").ChildProcess | undefined} */
+let running;
+// A worker that is in an endless loop does not see that this process has gone.
+for (const signal of /** @type {const} */ (["SIGINT", "SIGTERM"])) process.on(signal, () => {
+  running?.kill("SIGKILL");
+  process.exit(1);
+});
+
 /** @param {readonly string[]} tests @param {readonly Mutant[]} mutants @param {(id: string, verdict: Verdict) => void} judged @returns {Promise<void>} */
 async function runAll(tests, mutants, judged) {
   let left = [...mutants];
@@ -56,6 +64,7 @@ async function runAll(tests, mutants, judged) {
     let begun;
     const done = new Set();
     const worker = fork(path.join(import.meta.dirname, "worker.mjs"), { execArgv: ["--max-old-space-size=1500"], stdio: ["ignore", "ignore", "inherit", "ipc"] });
+    running = worker;
     let timer = setTimeout(() => worker.kill("SIGKILL"), patienceAtFirst);
     worker.send({ tests, mutants: left, longest: options.quick ? 10_000 : Infinity });
     worker.on("message", (/** @type {any} */ message) => {
