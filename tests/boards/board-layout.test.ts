@@ -29,6 +29,11 @@ function drawn(layout: ReturnType<typeof boardLayout>): readonly string[] {
   });
 }
 
+const inInches = (...lengths: readonly { toNumber: (unit: "in") => number }[]): string => lengths.map((length) => String(length.toNumber("in"))).join(" ");
+/** Each joint as `level left bottom length`, with whether it is on a stud; each leftover as `board left bottom width height`. */
+const joints = (layout: ReturnType<typeof boardLayout>): readonly string[] => layout.joints.map(({ runs, left, bottom, length, onStud }) => `${runs} ${inInches(left, bottom, length)}${onStud === undefined ? "" : onStud ? " on stud" : " off stud"}`);
+const leftovers = (layout: ReturnType<typeof boardLayout>): readonly string[] => layout.offcuts.map(({ board, left, bottom, width, height }) => `${String(board)}: ${inInches(left, bottom, width, height)}`);
+
 function problemsOf(input: unknown): readonly (readonly string[])[] {
   const tried = boardLayout.try(input);
   return tried.ok ? [] : tried.problems.map(({ code, path }) => [code, path.join(".")]);
@@ -63,6 +68,7 @@ describe("boardLayout, drawn by hand", () => {
     expect(layout.overlaps.toString()).toBe("3");
     expect(layout.boards.map(({ leftOnStud, rightOnStud }) => [leftOnStud, rightOnStud])).toEqual([[true, false], [false, true], [true, false], [false, false], [false, true]]);
     expect(layout.boardsUsed.toString()).toBe("5");
+    expect(joints(layout)).toEqual(["upright 60 0 36 off stud", "level 0 36 120", "upright 30 36 36 off stud", "upright 90 36 36 off stud"]);
 
     const reused = boardLayout({ ...staggered, reuseOffcuts: true });
     expect(drawn(reused).slice(2)).toEqual(["0 36 30x36 cut 3", "30 36 60x36 whole 4", "90 36 30x36 cut offcut of 3"]);
@@ -105,8 +111,42 @@ describe("boardLayout, drawn by hand", () => {
     expect(places).toContain("116 in opening");
     // 80 in is 5 x 16: a stud of the spacing stands there already.
     expect(places).toContain("80 in spacing");
+    expect(places).toEqual(["0 in end", "10 in opening", "16 in spacing", "30 in opening", "32 in spacing", "48 in spacing", "64 in spacing", "80 in spacing", "96 in spacing", "112 in spacing", "116 in opening", "128 in spacing", "144 in end"]);
     // Joint at 48 in: 8 ft. Joint at 96 in: over the door only, 96 - 80 = 16 in.
     expect(layout.uprightJoints.to("in").toString()).toBe("112");
+    expect(joints(layout)).toEqual(["upright 48 0 96 on stud", "upright 96 80 16 on stud"]);
+  });
+
+  it("sets out the screws of every stud: from edge distance to edge distance, in from an edge with no board beyond", () => {
+    const screwed = { board: fourByEight, orientation: "upright", edgesBacked: false, screws: { spacing: "8 in" } } as const;
+    const linesOf = (board: ReturnType<typeof boardLayout>["boards"][number] | undefined): readonly string[] => (board?.screwLines ?? []).map(({ across, bottom, spacing, screws }) => `${inInches(across, bottom)}: ${String(screws)} at ${inInches(spacing)}`);
+    const openings = [opening("10 in", "40 in", "20 in", "30 in"), opening("80 in", "0 in", "36 in", "80 in")];
+    const [first, second] = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings })).boards;
+    // 96 in less 3/8 in at either end is 95-1/4 in, 12 spaces. Below the window 39-1/4 in, 5 spaces of 7.85; above it 25-1/4, 4.
+    expect(linesOf(first)).toEqual(["0.375 0.375: 13 at 7.9375", "10 0.375: 13 at 7.9375", "16 0.375: 6 at 7.85", "16 70.375: 5 at 6.3125", "30 0.375: 13 at 7.9375", "32 0.375: 13 at 7.9375", "47.625 0.375: 13 at 7.9375"]);
+    // At 96 in over the door only: 15-1/4 in, 2 spaces.
+    expect(linesOf(second)).toEqual(["48.375 0.375: 13 at 7.9375", "64 0.375: 13 at 7.9375", "80 0.375: 13 at 7.9375", "95.625 80.375: 3 at 7.625"]);
+    expect([first?.screws, second?.screws]).toEqual([76, 42]);
+    // Beside an opening as high as the wall the board ends at 80 in.
+    const beside = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings: [opening("80 in", "0 in", "16 in", "8 ft")] })).boards[1];
+    expect(linesOf(beside).map((line) => line.split(" ")[0])).toEqual(["48.375", "64", "79.625"]);
+  });
+
+  it("cuts from the smallest leftover that will do, and leaves the larger part whole", () => {
+    // Courses 0 to 16, 16 to 52, 52 to 72 in, ends at 20 and 80 in; every board is 60 x 36.
+    const job = wall("10 ft", "6 ft", { start: { across: "20 in", up: "16 in" } });
+    // 20 x 16 off a board leaves 40 x 36 and 20 x 20, larger than 60 x 20 and 40 x 16. 40 x 16 leaves 60 x 20 and 20 x 16,
+    // larger than 40 x 20 and 20 x 36.
+    expect(leftovers(boardLayout(job)).slice(0, 5)).toEqual(["1: 20 0 40 36", "1: 0 16 20 20", "2: 0 16 60 20", "3: 40 0 20 16", "3: 0 16 60 20"]);
+    const reused = boardLayout({ ...job, reuseOffcuts: true });
+    // The 40 x 16 of the third place comes from the 60 x 20 of board 2, not from the 40 x 36 of board 1; so that one holds the
+    // 20 x 36 of the fourth place. The 20 x 20 of the seventh place is the 20 x 20 of board 1.
+    expect(drawn(reused)).toEqual([
+      "0 0 20x16 cut 1", "20 0 60x16 cut 2", "80 0 40x16 cut offcut of 2", "0 16 20x36 cut offcut of 1", "20 16 60x36 whole 3", "80 16 40x36 cut 4", "0 52 20x20 cut offcut of 1", "20 52 60x20 cut 5", "80 52 40x20 cut 6",
+    ]);
+    expect(reused.boards.map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "0 0", "0 16", "20 0", "0 0", "0 0", "0 16", "0 0", "0 0"]);
+    expect(leftovers(reused)).toEqual(["1: 40 0 20 36", "2: 40 16 20 20", "2: 0 32 40 4", "4: 40 0 20 36", "5: 0 20 60 16", "6: 40 0 20 20", "6: 0 20 60 16"]);
+    expect(reused.boardsUsed.toString()).toBe("6");
   });
 
   it("keeps pieces apart that touch at a point only", () => {
@@ -272,6 +312,26 @@ describe("boardLayout refuses", () => {
     expect(problemsOf(wall("8 ft", "2 ft", { board: fourByEight }))).toEqual([]);
     expect(problemsOf(wall("95 in", "47 in", { board: fourByEight }))).toEqual([["refused", "board"]]);
     expect(problemsOf(wall("95 in", "48 in", { board: fourByEight }))).toEqual([]);
+  });
+
+  it("more boards, studs and openings than are laid out at once, and no fewer", () => {
+    // The shift is too long, so that nothing is laid out. (99 / 1 + 1) x (49 / 1 + 1) = 5000 squares of a foot.
+    const square = { board: { width: "1 ft", length: "1 ft" }, stagger: "2 ft" } as const;
+    const stagger = ["refused", "stagger"];
+    expect(problemsOf(wall("99 ft", "49 ft", square))).toEqual([stagger]);
+    expect(problemsOf(wall("99.1 ft", "49 ft", square))).toEqual([["refused", "board"], stagger]);
+    // 1 x 2 ft: flat (198 / 2 + 1) x (49 / 1 + 1), upright (98 / 2 + 1) x (99 / 1 + 1).
+    const oblong = { board: { width: "1 ft", length: "2 ft" }, stagger: "3 ft" } as const;
+    expect(problemsOf(wall("198 ft", "49 ft", oblong))).toEqual([stagger]);
+    expect(problemsOf(wall("198 ft", "49.1 ft", oblong))).toEqual([["refused", "board"], stagger]);
+    expect(problemsOf(wall("99 ft", "98 ft", { ...oblong, orientation: "upright" }))).toEqual([stagger]);
+    expect(problemsOf(wall("99 ft", "98.1 ft", { ...oblong, orientation: "upright" }))).toEqual([["refused", "board"], stagger]);
+    // 100 ft are a thousand spaces of 1.2 in.
+    const studs = (spacing: string): readonly (readonly string[])[] => problemsOf(wall("100 ft", "6 ft", { stagger: "6 ft", studs: { spacing, start: "0 in" } }));
+    expect(studs("1.2 in")).toEqual([stagger]);
+    expect(studs("1.199 in")).toEqual([["refused", "studs.spacing"], stagger]);
+    const windows = (count: number): Input["openings"] => Array.from({ length: count }, (_, index) => opening(`${String(index)} ft`, "0 ft", "1 in", "1 in"));
+    expect(problemsOf(wall("200 ft", "6 ft", { stagger: "6 ft", openings: windows(100) }))).toEqual([stagger]);
   });
 
   it("a job that is a slip of the pen", () => {

@@ -55,6 +55,10 @@ describe("cutStock", () => {
     expect(cutting.stockLength.toString()).toBe("32 ft");
     expect(cutting.needed.map(({ stock, pieces }) => [stock.toString(), pieces])).toEqual([["144 in", 1], ["120 in", 2]]);
     expect(cutting.proven).toBe(true);
+    // 10 and 12 ft add up to even feet only: 356 in and six cuts of 1/8 in but the last ones need more than 28 ft, so 30 at least.
+    expect(cutting.leastStockLength.toString()).toBe("30 ft");
+    expect(drawn(cutting)).toEqual(["1 x 144 in: 64 + 64, 15.75 left", "2 x 120 in: 64 + 50, 5.75 left"]);
+    expect([cutting.wantedLength, cutting.offcuts, cutting.sawn].map((length) => length.to("in").toString())).toEqual(["356", "27.25", "0.75"]);
     // One 16 in, or two of 8 in: the same stock, but one piece to carry.
     expect(drawn(cutStock({ wanted: each(8, 8), stock: ["8 in", "16 in"], sawCut: "0 in" }))).toEqual(["1 x 16 in: 8 + 8, 0 left"]);
   });
