@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../src/core/index.js";
+import { ukFrost, ukHeat } from "../../src/data/weather.js";
 import { masonryWeather } from "../../src/weather/index.js";
 import { faults } from "../support/faults.js";
 import { type Vector, vector, vectors } from "../support/vectors.js";
@@ -113,6 +114,15 @@ describe("the frost rule of the United Kingdom", () => {
     expect([uk([heat, heat]).now.band, uk(["30.1 degC", "30.1 degC"]).now.band]).toEqual(["normal", "hot"]);
   });
 
+  it("asks by its own rules and stands on them, in heat as in frost", () => {
+    expect(saying(uk(["31 degC", "31 degC"]).asks)).toBe("hot-weather precautions are due above 30 degC");
+    expect(saying(uk(["2 degC", "2 degC"]).asks)).toContain("stop: below 3 degC");
+    expect(uk(["10 degC", "10 degC"]).asks).toEqual([]);
+    const { cautions, bases } = masonryWeather.solve({ ruleSet: "UK warranty standards 2023", record: record(["31 degC", "2 degC"]) });
+    expect([cautions, bases].map((told) => JSON.stringify(told).includes("TMS 602"))).toEqual([false, false]);
+    expect(bases).toEqual([ukFrost, ukHeat]);
+  });
+
   it("the first hour has no trend and is taken as falling; steady is not rising", () => {
     expect(uk(["2 degC", "4 degC"]).now.stops).toBe(true);
     expect(state(["2 degC", "2 degC"])).toBe("frost stop");
@@ -121,6 +131,12 @@ describe("the frost rule of the United Kingdom", () => {
   it("needs no temperature of the crew, and takes none", () => {
     expect(faults(masonryWeather.try({ ruleSet: "UK warranty standards 2023", stopBelow: "20 degF", record: record(["50 degF", "50 degF"]) }))).toEqual(["refused stopBelow"]);
     expect(faults(masonryWeather.try({ ruleSet: "TMS 602-02", record: record(["50 degF", "50 degF"]) }))).toEqual(["missing stopBelow"]);
+    const message = (input: object): string => {
+      const tried = masonryWeather.try({ record: record(["50 degF", "50 degF"]), ...input });
+      return tried.ok ? "" : (tried.problems[0]?.message ?? "");
+    };
+    expect(message({ ruleSet: "TMS 602-02" })).toContain("TMS 602");
+    expect(message({ ruleSet: "UK warranty standards 2023", stopBelow: "20 degF" })).not.toContain("TMS 602");
     expect(faults(masonryWeather.try({ ruleSet: "TMS 602", record: record(["50 degF", "50 degF"]), stopBelow: "20 degF" }))).toEqual(["notAChoice ruleSet"]);
   });
 });
@@ -132,6 +148,18 @@ describe("ahead", () => {
     expect([day.worstCold?.temperature.toString(), day.worstCold?.at, day.worstHot?.band]).toEqual(["19 degF", "2026-11-02T11:00-06:00[America/Chicago]", "hot"]);
     expect(day.firstStop).toBe("2026-11-02T11:00-06:00[America/Chicago]");
     expect(saying(day.asksAhead)).toMatch(/enclose the masonry.*fog new masonry/);
+  });
+
+  it("of hours alike the first is the worst; a further step is worse than a hotter hour", () => {
+    const hour = (day: ReturnType<typeof tms>): readonly (string | undefined)[] => [day.worstCold, day.worstHot].map((worst) => worst?.at.slice(11, 16));
+    // The first hour is 14:00 UTC, 08:00 in Chicago.
+    expect(hour(tms(["22 degF", "22 degF", "24 degF"]))).toEqual(["08:00", undefined]);
+    expect(hour(tms(["24 degF", "22 degF", "22 degF"]))).toEqual(["09:00", undefined]);
+    expect(hour(tms(["101 degF", "103 degF", "103 degF", "102 degF"]))).toEqual([undefined, "09:00"]);
+    // 106 degF in a wind of 10 mph is of the second step, and 112 degF in a calm of the first.
+    const readings = readingsFrom("2026-11-02T14:00Z", ["112 degF", "106 degF", "113 degF"]).map((reading, index) => ({ ...reading, wind: index === 1 ? "10 mph" : "0 mph" }));
+    const found = masonryWeather({ ruleSet: "TMS 602-02", stopBelow: "20 degF", record: { zone: "America/Chicago", every: "1 h", readings } as never });
+    expect([found.hours.map(({ band }) => band), hour(found)[1]]).toEqual([["hot", "very hot", "hot"], "09:00"]);
   });
 
   it("the crew stops below its temperature, not at it", () => {

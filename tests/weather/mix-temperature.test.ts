@@ -58,6 +58,10 @@ describe("mixTemperature", () => {
     const printedLimit = /^\d+ degF/.exec(vector("water-max-140").expected.water ?? "")?.[0] as "120 degF";
     expect([found("120 degF"), found(printedLimit), found("180 degF" as "120 degF")]).toEqual([false, true, true]);
     expect(mixTemperature({ ...parts, mortarTemperature: "60 degF", waterLimit: "120 degF" }).says).toContain("heat the sand");
+    expect(mixTemperature({ ...parts, mortarTemperature: "60 degF", waterLimit: printedLimit }).says).toBe("the water is within its limit");
+    // Everything at 70 degF asks for water at 70 degF: at its limit it is within it.
+    const even = { ...parts, sandTemperature: "70 degF", cementTemperature: "70 degF", mortarTemperature: "70 degF" } as const;
+    expect(mixTemperature({ ...even, waterLimit: "70 degF" as "120 degF" }).waterWithinLimit).toBe(true);
   });
 
   it("warns of mortar above the 120 degF that is printed", () => {
