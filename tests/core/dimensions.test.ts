@@ -96,6 +96,8 @@ describe("angles", () => {
     ["share", "angle", '"share" gives ratio or count or angle, but is declared angle'],
     ["length / width", "angle", "but is declared angle"],
     ["angle", "length", '"angle" gives angle, but is declared length'],
+    ["sqrt(share)", "angle", "but is declared angle"],
+    ["exp(share)", "angle", "but is declared angle"],
   ] as const)("%s as %s is refused", (formula, declared, message) => {
     expect(check(formula, declared)).toThrow(message);
   });

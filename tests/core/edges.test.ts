@@ -21,6 +21,7 @@ describe("an amount", () => {
     expect(isExact(multiply(exact(1n, most), exact(1n)))).toBe(true);
     expect(isExact(multiply(exact(most + 1n), exact(1n)))).toBe(false);
     expect(isExact(multiply(exact(1n, most + 1n), exact(1n)))).toBe(false);
+    expect([-most, -most - 1n].map((below) => isExact(multiply(exact(below), exact(1n))))).toEqual([true, false]);
   });
 
   it("is a decimal as soon as one of two is", () => {
