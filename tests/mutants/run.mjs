@@ -33,6 +33,8 @@ const { values: options, positionals: folders } = parseArgs({
 /** How long a mutant may stay silent, in ms, before it counts as killed: it hangs. Before the first one, all files compile. */
 const patience = options.quick ? 30_000 : 60_000;
 const patienceAtFirst = 600_000;
+/** A test file that takes longer, in ms, is left out. */
+const longest = options.quick ? 10_000 : Infinity;
 
 const equivalents = /** @type {readonly Equivalent[]} */ (JSON.parse(readFileSync(path.join(import.meta.dirname, "equivalent.json"), "utf8")));
 const keyOf = (/** @type {{ file: string, within: string, before: string, after: string }} */ { file, within, before, after }) => [file, within, before, after].join("\n");
@@ -59,6 +61,7 @@ for (const signal of /** @type {const} */ (["SIGINT", "SIGTERM"])) process.on(si
 /** @param {readonly string[]} tests @param {readonly Mutant[]} mutants @param {(id: string, verdict: Verdict) => void} judged @returns {Promise<void>} */
 async function runAll(tests, mutants, judged) {
   let left = [...mutants];
+  const tooLong = new Set();
   while (left.length > 0) {
     /** @type {string | undefined} */
     let begun;
@@ -66,7 +69,7 @@ async function runAll(tests, mutants, judged) {
     const worker = fork(path.join(import.meta.dirname, "worker.mjs"), { execArgv: ["--max-old-space-size=1500"], stdio: ["ignore", "ignore", "inherit", "ipc"] });
     running = worker;
     let timer = setTimeout(() => worker.kill("SIGKILL"), patienceAtFirst);
-    worker.send({ tests, mutants: left, longest: options.quick ? 10_000 : Infinity });
+    worker.send({ tests: tests.filter((file) => !tooLong.has(file)), mutants: left, longest });
     worker.on("message", (/** @type {any} */ message) => {
       clearTimeout(timer);
       if (message.kind === "begun") begun = message.id;
@@ -75,6 +78,7 @@ async function runAll(tests, mutants, judged) {
         done.add(message.id);
         judged(message.id, message);
       }
+      if (message.kind === "unchanged" && message.time >= longest) tooLong.add(message.file);
       if (message.kind === "unchanged" && message.time > 1000) console.log(`  ${message.file} takes ${(message.time / 1000).toFixed(1)} s`);
       if (message.kind === "left out") console.log(`  ${message.file} is left out: it waits at its top level or mocks modules, which cannot be done here`);
       if (message.kind === "failed") {
