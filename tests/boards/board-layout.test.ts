@@ -303,6 +303,8 @@ describe("boardLayout refuses", () => {
   it("a wall that is all opening, and outlines it cannot lay out", () => {
     expect(problemsOf(wall("10 ft", "6 ft", { openings: [opening("0 ft", "0 ft", "10 ft", "6 ft")] }))).toEqual([["refused", "openings"]]);
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "segment", width: "8 ft", rise: "2 ft" } })).toEqual([["refused", "wall.kind"]]);
+    const flat = boardLayout.try({ ...wall("1 ft", "1 ft"), wall: { kind: "trapezoid", width: "10 ft", leftHeight: "0 ft", rightHeight: "0 ft" } });
+    expect(flat.ok ? [] : flat.problems.map(({ message }) => message)).toEqual([expect.stringContaining("it has no area")]);
     const stepped = [["0 ft", "0 ft"], ["8 ft", "0 ft"], ["8 ft", "4 ft"], ["4 ft", "4 ft"], ["4 ft", "8 ft"], ["0 ft", "8 ft"]].map(([x, y]) => ({ x, y }));
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points: stepped } })).toEqual([["refused", "wall.kind"]]);
   });

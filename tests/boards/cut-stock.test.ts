@@ -84,6 +84,13 @@ describe("cutStock", () => {
     }
   });
 
+  it("sees at once that nothing can be better where every piece is filled", () => {
+    // Twenty each of 80, 70, 60, 50 and 40 in: 80 + 40, 70 + 50 and 60 + 60 fill 50 pieces of 120 in.
+    const filled = cutStock({ wanted: [80, 70, 60, 50, 40].map((length) => ({ length: inches(length), count: 20 })), stock: ["120 in"], sawCut: "0 in" });
+    expect(drawn(filled)).toEqual(["20 x 120 in: 80 + 40, 0 left", "20 x 120 in: 70 + 50, 0 left", "10 x 120 in: 60 + 60, 0 left"]);
+    expect([filled.proven, filled.stockLength.toString(), filled.leastStockLength.toString()]).toEqual([true, "500 ft", "500 ft"]);
+  });
+
   it("says when it has not looked at all ways, and is still not above its own first fit", () => {
     const many = Array.from({ length: 40 }, (_, index) => ({ length: inches(17 + ((index * 37) % 61)), count: 1 + (index % 5) }));
     const all = many.flatMap(({ length, count }) => Array<number>(count).fill(Number(length.replace(" in", ""))));
