@@ -1,5 +1,6 @@
 // A change order: what changed, in which lines, and why.
 import { describe, expect, it } from "vitest";
+import { findChanges, toldChange } from "../../src/takeoff/compare-inputs.js";
 import { compareTakeOffs, takeOff } from "../../src/takeoff/index.js";
 import { entranceInFeet as before } from "./entrance-job.js";
 
@@ -59,6 +60,30 @@ it("an elevation that falls away takes its openings with it", () => {
 it("the same sizes in other units change nothing", () => {
   const elevations = before.elevations.map((one) => (one.name === "bay" ? { ...one, shape: { kind: "rectangle" as const, width: "144 in", height: "3.048 m" } } : one));
   expect(compareTakeOffs({ before, after: { ...before, elevations } })).toMatchObject({ inputs: [], lines: [] });
+});
+
+it("a size that was not told before is added, and one that is told no more is removed", () => {
+  const withLap = (lap: object): typeof before => ({ ...before, layers: before.layers.map((layer) => (layer.kind === "ledger" ? { kind: "ledger", name: layer.name, ...lap } : layer)) });
+  const changes = (one: object, other: object): readonly string[] => compareTakeOffs({ before: withLap(one), after: withLap(other) }).inputs.map(({ at, change, before: was, after: is }) => `${at} ${change} ${String(was)} ${String(is)}`);
+  expect(changes({}, { lap: "2 in" })).toEqual(["layers.ledger.lap added undefined 2 in"]);
+  expect(changes({ lap: "2 in" }, {})).toEqual(["layers.ledger.lap removed 2 in undefined"]);
+  expect(changes({ lap: undefined }, {})).toEqual([]);
+});
+
+it("tells what is put in by its parts, without those that are left out", () => {
+  const rod = { kind: "ledger" as const, name: "second ledger", lap: undefined };
+  const order = compareTakeOffs({ before, after: { ...before, columns: [...before.columns, { name: "pier", width: "2 ft", depth: "1 ft", height: "8 ft", count: 1 }] } });
+  expect(order.inputs).toEqual([{ at: "columns.pier", change: "added", after: "name pier, width 2 ft, depth 1 ft, height 8 ft, count 1" }]);
+  expect(findChanges({ layers: [] }, { layers: [rod] }).map(toldChange)).toEqual([{ at: "layers.second ledger", change: "added", after: "kind ledger, name second ledger" }]);
+});
+
+it("the parts of a list are told by their names where each has its own, else by their places", () => {
+  const paths = (was: unknown, is: unknown): readonly string[] => findChanges(was, is).map(({ path }) => path.join("."));
+  expect(paths([{ name: "a", n: 1 }, { name: "b", n: 2 }], [{ name: "b", n: 3 }, { name: "a", n: 1 }])).toEqual(["b.n"]);
+  expect(paths([{ kind: "studs", n: 1 }], [{ kind: "studs", n: 2 }])).toEqual(["studs.n"]);
+  expect(paths([{ name: "a", n: 1 }, { n: 2 }], [{ name: "b", n: 1 }, { n: 3 }])).toEqual(["0.name", "1.n"]);
+  expect(paths([{ name: "a", n: 1 }, { name: "a", n: 2 }], [{ name: "a", n: 1 }, { name: "a", n: 3 }])).toEqual(["1.n"]);
+  expect(paths(["base", "caps"], ["base", "sills", "caps"])).toEqual(["1", "2"]);
 });
 
 it("a job that is wrong is named: before or after", () => {

@@ -28,6 +28,13 @@ describe("faces", () => {
     expect(faults(stoneFace.try({ ...nothing, walls: "100 ft2", openings: "100 ft2", returns: "0 ft2", turned: "0 ft2" }))).toEqual(["tooLow face"]);
     expect(faults(backingFace.try({ ...nothing, walls: "100 ft2", openings: "100 ft2" }))).toEqual(["tooLow face"]);
   });
+
+  it("that of the backing is smaller by what the stone grows round its edges, and larger by what it loses inside corners", () => {
+    // 100 - 10 + 5 - 3 + 2
+    expect(backingFace({ walls: "100 ft2", openings: "10 ft2", soffits: "5 ft2", growth: "3 ft2", loss: "2 ft2" }).face.toString()).toBe("94 ft2");
+    // 100 - 10 + 5 + 4 + 1 + 3 - 2
+    expect(stoneFace({ walls: "100 ft2", openings: "10 ft2", soffits: "5 ft2", returns: "4 ft2", turned: "1 ft2", growth: "3 ft2", loss: "2 ft2" }).face.toString()).toBe("101 ft2");
+  });
 });
 
 describe("fastenersByArea", () => {

@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { quantity } from "../../src/core/index.js";
 import { ukFrost, ukHeat } from "../../src/data/weather.js";
 import { masonryWeather } from "../../src/weather/index.js";
+import { tmsBand } from "../../src/weather/tms-bands.js";
+import { ukState } from "../../src/weather/uk-state.js";
 import { faults } from "../support/faults.js";
 import { type Vector, vector, vectors } from "../support/vectors.js";
 import { readingsFrom, steady } from "../timing/records.js";
@@ -89,6 +91,26 @@ describe("TMS 602: heat", () => {
   });
 });
 
+describe("the bands by themselves", () => {
+  it("are counted from the normal one outwards, on either side", () => {
+    const band = (temperature: "70 degF", wind?: "8 mph"): string => {
+      const found = tmsBand({ temperature: quantity("temperature", temperature), wind: wind === undefined ? undefined : quantity("speed", wind) });
+      return found === "wind wanted" ? found : `${found.side} ${String(found.step)}`;
+    };
+    expect(["70 degF", "39 degF", "31 degF", "24 degF", "19 degF", "101 degF", "116 degF"].map((one) => band(one as "70 degF"))).toEqual(["normal 0", "cold 1", "cold 2", "cold 3", "cold 4", "hot 1", "hot 2"]);
+    // In a wind of more than 8 mph heat begins 10 degF lower.
+    expect([["95 degF", "7.5 mph"], ["95 degF", "10 mph"], ["106 degF", "7.5 mph"], ["106 degF", "10 mph"]].map(([one, wind]) => band(one as "70 degF", wind as "8 mph"))).toEqual(["normal 0", "hot 1", "hot 1", "hot 2"]);
+    expect(saying(tms(["101 degF", "101 degF"]).asks)).not.toContain(vector("tms602-hot-shade-116-0").expected.rule);
+    const state = (...temperatures: readonly string[]): string => {
+      const { side, step } = ukState(temperatures.map((one) => quantity("temperature", one as "1 degC")), temperatures.length - 1);
+      return `${side} ${String(step)}`;
+    };
+    expect([state("10 degC"), state("31 degC"), state("2 degC")]).toEqual(["normal 0", "hot 1", "cold 2"]);
+    const rising = ["0 degC", "1 degC", "4 degC"].map((one) => quantity("temperature", one as "1 degC"));
+    expect(ukState(rising, 1)).toMatchObject({ side: "cold", step: 1 });
+  });
+});
+
 describe("the frost rule of the United Kingdom", () => {
   const state = (temperatures: readonly string[]): string => uk(temperatures).hours.at(-1)?.band ?? "";
 
@@ -126,6 +148,10 @@ describe("the frost rule of the United Kingdom", () => {
   it("the first hour has no trend and is taken as falling; steady is not rising", () => {
     expect(uk(["2 degC", "4 degC"]).now.stops).toBe(true);
     expect(state(["2 degC", "2 degC"])).toBe("frost stop");
+    expect(uk(["2 degC", "2 degC", "4 degC"]).hours[1]?.band).toBe("frost stop");
+    // On its way up an hour that is steady is no fall; what was before the hour is no part of its way.
+    expect(uk(["0 degC", "1 degC", "1 degC", "4 degC"]).hours[1]?.band).toBe("cold and rising");
+    expect(uk(["5 degC", "0 degC", "1 degC", "0.5 degC"]).hours[2]?.band).toBe("frost stop");
   });
 
   it("needs no temperature of the crew, and takes none", () => {

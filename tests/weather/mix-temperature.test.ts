@@ -45,6 +45,16 @@ describe("TM 5-852-4, equation 16", () => {
     expect([byWater.toString(), bySolids.toString()]).toEqual(["55 degF", "55 degF"]);
   });
 
+  it("water is neither ice nor steam", () => {
+    // 400 lb of solids hold as much heat as 88 lb of water: with 44 lb of water it is 3 x mortar - 2 x solids.
+    const water = (mortar: number, solids: number): string => {
+      const tried = waterForMortarTemperature.try({ sandMass: "300 lb", sandTemperature: `${solids} degF`, moistureMass: "0 lb", cementMass: "100 lb", cementTemperature: `${solids} degF`, waterMass: "44 lb", mortarTemperature: `${mortar} degF` });
+      return tried.ok ? `${tried.solution.answers.waterTemperature.toString()}, ${tried.solution.answers.overFreezing.toString()} over freezing` : faults(tried).join();
+    };
+    expect([water(32, 32), water(34, 34), water(36, 38.5)]).toEqual(["32 degF, 0 degF over freezing", "34 degF, 2 degF over freezing", "tooLow waterTemperature"]);
+    expect([water(88, 32), water(92, 32), water(92.1, 32)]).toEqual(["200 degF, 168 degF over freezing", "212 degF, 180 degF over freezing", "tooHigh waterTemperature"]);
+  });
+
   it("each undoes the other, in metric units as well", () => {
     const metric = { sandMass: "128 kg", sandTemperature: "2 degC", moistureMass: "6 kg", cementMass: "42.5 kg", cementTemperature: "4 degC", waterMass: "15 kg" } as const;
     const { mortarTemperature } = freshMortarTemperature({ ...metric, waterTemperature: "55 degC" });

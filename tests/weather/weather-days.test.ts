@@ -38,6 +38,7 @@ describe("days given one by one", () => {
     expect(tried({ shift: { from: "22:00", until: "06:00" } })).toEqual(["refused shift.until"]);
     expect(tried({ shift: { from: "7", until: "24:00" } })).toEqual(["refused shift.from", "refused shift.until"]);
     expect(tried({ heatBelow: "24 degF" })).toEqual(["tooLow heatBelow"]);
+    expect(tried({ heatBelow: "25 degF" })).toEqual([]);
     expect(tried({ days: undefined })).toEqual(["either weather"]);
     expect(tried({ shift: { from: "07:00", until: "07:00" } })).toEqual(["refused shift.until"]);
   });
