@@ -156,6 +156,23 @@ describe("boardLayout, drawn by hand", () => {
     expect(layout.jointLength.toString()).toBe("0 ft");
   });
 
+  it("takes tape over tape only where a joint reaches another, not at the sill of a window", () => {
+    // The level joint at 36 in stops at the window, 40 to 80 in; the upright one at 60 in comes up to the sill.
+    const layout = boardLayout(wall("10 ft", "6 ft", { openings: [opening("40 in", "36 in", "40 in", "24 in")] }));
+    expect(joints(layout)).toEqual(["upright 60 0 36 off stud", "level 0 36 40", "level 80 36 40", "upright 60 60 12 off stud"]);
+    expect([layout.overlaps, layout.jointsAtCorners].map(String)).toEqual(["0", "2"]);
+  });
+
+  it("tells where on its board each of several pieces lies, and cuts a stepped hole out without losing a part", () => {
+    // The upper left board, 0 to 60 and 36 to 72 in, is cut through by an opening from 20 to 40 in.
+    const through = boardLayout(wall("10 ft", "6 ft", { openings: [opening("20 in", "36 in", "20 in", "36 in")] }));
+    expect(through.boards.filter(({ board }) => board === 3).map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "40 0"]);
+    const stepped = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "0 in", "10 in", "20 in"), opening("0 in", "20 in", "24 in", "20 in")] }));
+    expect(drawn(stepped)).toEqual(["0 0 48x96 less 0 0 10x40 less 10 20 14x20 cut 1"]);
+    // 48 x 96 less 10 x 20 and 24 x 20.
+    expect(stepped.area.to("in2").toString()).toBe("3928");
+  });
+
   it("cuts out another piece that lies in the crook of a piece", () => {
     // Two openings make an L from the left edge to the foot and shut off the lower left corner of the board.
     const layout = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "40 in", "30 in", "6 in"), opening("24 in", "0 in", "6 in", "40 in")] }));
@@ -229,6 +246,11 @@ describe("boardLayout under raking edges", () => {
     expect(back === undefined ? [] : drawn(back)).toEqual(onward === undefined ? undefined : drawn(onward));
   });
 
+  it("takes a corner in the middle of a straight edge", () => {
+    const points = [["0 ft", "0 ft"], ["5 ft", "0 ft"], ["10 ft", "0 ft"], ["10 ft", "6 ft"], ["0 ft", "6 ft"]].map(([x, y]) => ({ x, y })) as { x: string; y: string }[];
+    expect(drawn(boardLayout({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points } }))).toEqual(drawn(boardLayout(wall("10 ft", "6 ft"))));
+  });
+
   it("parts a piece where a raking edge meets the corner of an opening", () => {
     // Over the opening the gable of 45 degrees comes down to its upper left corner (24, 24): nothing is left over the corner.
     const gable = { ...wall("1 ft", "1 ft", { board: { width: "4 ft", length: "4 ft" }, openings: [opening("24 in", "0 in", "24 in", "24 in")] }), wall: { kind: "gable", width: "8 ft", height: "4 ft" } } as Input;
@@ -247,6 +269,17 @@ describe("boardLayout and what it tells", () => {
     // ones: the edge at 60, and 64, 80, 96, 112, 120.
     expect(backed.answers.boards.map(({ screws }) => screws)).toEqual([30, 36, 30, 36]);
     expect(bare.answers.boards.map(({ screws }) => screws)).toEqual([24, 30, 24, 30]);
+  });
+
+  it("warns of offcuts where they are used, and of lines without room where screws are counted", () => {
+    const told = (more: Partial<Input>): readonly boolean[] => {
+      const all = boardLayout.solve(wall("10 ft", "6 ft", more)).cautions.join(" ");
+      return [all.includes("offcuts keep the way they lay"), all.includes("no room at the edge distance")];
+    };
+    expect([told({}), told({ reuseOffcuts: true }), told({ screws: { spacing: "8 in" } })]).toEqual([[false, false], [true, false], [false, false]]);
+    // The third course is half an inch high, and twice 3/8 in is more.
+    const strip = boardLayout.solve(wall("10 ft", "72.5 in", { screws: { spacing: "8 in" } })).cautions.join(" ");
+    expect(strip).toContain("lines of screws have no room at the edge distance");
   });
 
   it("says what it took for granted, and nothing of a start that was given", () => {

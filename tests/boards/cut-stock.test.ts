@@ -63,6 +63,12 @@ describe("cutStock", () => {
     expect(drawn(cutStock({ wanted: each(8, 8), stock: ["8 in", "16 in"], sawCut: "0 in" }))).toEqual(["1 x 16 in: 8 + 8, 0 left"]);
   });
 
+  it("knows that no stock is less than its share of the shortest, in what the lengths to buy add up to", () => {
+    // 6 in and a cut of 1 in take up 7 of the 8 in that 7 in of stock have room for: 7/8 of 7 in is 6-1/8 in, and 7 and 10 in add
+    // up to whole inches, so 7 in.
+    expect(cutStock({ wanted: [{ length: "6 in", count: 1 }], stock: ["7 in", "10 in"], sawCut: "1 in" }).leastStockLength.to("in").toString()).toBe("7");
+  });
+
   it("is exact: thirds and tenths fill a piece", () => {
     const thirds = cutStock({ wanted: [{ length: "1/3 in", count: 3 }, { length: "0.1 in", count: 10 }], stock: ["1 in"], sawCut: "0 in" });
     expect([thirds.stockLength.to("in").toString(), thirds.offcuts.toString()]).toEqual(["2", "0 ft"]);
