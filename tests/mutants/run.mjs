@@ -133,22 +133,39 @@ async function runFolder(folder) {
   const noticed = killed + hung;
   for (const { file, line, before, after } of of("invalid")) console.log(`not to be read: ${file}:${String(line)}\n  - ${before}\n  + ${after}`);
   const score = (100 * noticed) / (noticed + survived.length);
-  const row = [folder, whole.length, all.length, refused, equivalent, killed, hung, survived.length, `${score.toFixed(1)} %`, new Date().toISOString().slice(0, 10)].map(String);
+  const seedsBefore = (keptRows().find((row) => row[0] === folder)?.[5] ?? "").split(", ").filter((seed) => seed !== "");
+  const seeds = options.sample === undefined ? seedsBefore : [...new Set([...seedsBefore, options.seed])];
+  const fresh = options.sample === undefined ? "" : options.again || seedsBefore.includes(options.seed) ? "no" : "yes";
+  const row = [
+    folder, whole.length, all.length, options.sample === undefined ? "all" : options.seed, fresh, seeds.join(", "), options.quick ? "but the slow" : "all",
+    refused, equivalent, killed, hung, survived.length, `${score.toFixed(1)} %`, new Date().toISOString().slice(0, 10),
+  ].map(String);
   console.log(`${folder}: ${score.toFixed(1)} % of ${String(noticed + survived.length)}; ${String(killed)} killed, ${String(hung)} hung, ${String(survived.length)} survived, ${String(equivalent)} equivalent, ${String(refused)} refused by the dimension check; ${((Date.now() - begun) / 1000).toFixed(0)} s`);
   const keys = new Set(whole.map(keyOf));
   for (const one of equivalents) if (files.includes(one.file) && one.file.includes(options.file) && !keys.has(keyOf(one))) console.log(`no such mutant any more: ${keyOf(one)}`);
   if (options.file === "") keepScore(row);
 }
 
-const head = ["folder", "mutants", "run", "refused by the dimension check", "equivalent", "killed", "hung", "survived", "score", "date"];
+const head = ["folder", "mutants", "run", "seed", "fresh", "seeds drawn so far", "tests", "refused by the dimension check", "equivalent", "killed", "hung", "survived", "score", "date"];
+const scores = path.join(import.meta.dirname, "scores.md");
+
+/** The rows of scores.md, each as its cells. */
+function keptRows() {
+  const lines = existsSync(scores) ? readFileSync(scores, "utf8").split("\n").filter((line) => line.startsWith("| ")).slice(1) : [];
+  return lines.map((line) => line.split("|").slice(1, -1).map((cell) => cell.trim()));
+}
 
 /** @param {readonly string[]} row */
 function keepScore(row) {
-  const file = path.join(import.meta.dirname, "scores.md");
-  const lines = existsSync(file) ? readFileSync(file, "utf8").split("\n").filter((line) => line.startsWith("| ")).slice(1) : [];
   const line = (/** @type {readonly string[]} */ cells) => `| ${cells.join(" | ")} |`;
-  const kept = [...lines.filter((one) => one.split("|")[1]?.trim() !== row[0]), line(row)].sort();
-  writeFileSync(file, `# Scores of the last mutation tests\n\nThe score is killed and hung of those run, less the refused and the equivalent. Where fewer are run than there are,\nthey are drawn, and the tests were written for what survived of that draw: a fresh one scores lower.\n\n${line(head)}\n|${"---|".repeat(head.length)}\n${kept.join("\n")}\n`);
+  const kept = [...keptRows().filter(([folder]) => folder !== row[0]), row].map(line).sort();
+  const words = [
+    "The score is killed and hung of those run, less the refused and the equivalent. `seed` is all where every mutant was run, else",
+    "that of the draw; a draw is fresh where no seed alike was drawn before, so that no test can have been written for what",
+    "survived of it: only a fresh one tells the score of the folder. Without the slow tests, those of over ten seconds, the score is a",
+    "lower bound.",
+  ];
+  writeFileSync(scores, `# Scores of the last mutation tests\n\n${words.join("\n")}\n\n${line(head)}\n|${"---|".repeat(head.length)}\n${kept.join("\n")}\n`);
 }
 
 for (const folder of folders) await runFolder(folder);
