@@ -57,7 +57,7 @@ export function withChange(tree: unknown, path: Path, value: unknown): unknown {
   const [key, ...rest] = path;
   if (key === undefined) return value;
   const entries = new Map(entriesOf(tree));
-  const changed = withChange(entries.get(key) ?? {}, rest, value);
+  const changed = withChange(entries.get(key), rest, value);
   if (changed === undefined) entries.delete(key);
   else entries.set(key, changed);
   return Array.isArray(tree) ? [...entries.values()] : Object.fromEntries(entries);

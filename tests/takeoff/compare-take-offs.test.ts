@@ -19,6 +19,8 @@ describe("a bay that gets 4 ft longer", () => {
     // 40 ft2 more: sheathing (716 + 40)/32 * 1.1 = 25.9875: 26; flat units of the bay (475/4 + 40) * 3 * 1.08 / 40 = 12.86: 13 and not 10
     const more = Object.fromEntries(order.lines.map(({ item, packsMore }) => [item, packsMore?.toString()]));
     expect([more.sheathing, more["flat units"]]).toEqual(["1", "3"]);
+    const sheathing = order.lines.find(({ item }) => item === "sheathing");
+    expect([sheathing?.netBefore, sheathing?.netAfter].map(String)).toEqual(["22.375", "23.625"]);
   });
 
   it("leaves corners, sills and sealant as they were", () => {
@@ -53,6 +55,7 @@ it("a layer that is put in with its pack: it is added, though neither makes a jo
 it("an elevation that falls away takes its openings with it", () => {
   const order = compareTakeOffs({ before: { ...before, elevations: [...before.elevations, { ...front, name: "back", outsideCorners: [], insideCorners: [] }] }, after: before });
   expect(order.inputs.map(({ at, change }) => [at, change])).toEqual([["elevations.back", "removed"]]);
+  expect(order.lines.every(({ because }) => because.join() === "elevations.back")).toBe(true);
   expect(order.lines.every(({ packsMore }) => packsMore === undefined || packsMore.toNumber() <= 0)).toBe(true);
   expect(order.lines.find(({ item }) => item === "sills")?.packsMore?.toString()).toBe("-3");
 });
@@ -60,6 +63,37 @@ it("an elevation that falls away takes its openings with it", () => {
 it("the same sizes in other units change nothing", () => {
   const elevations = before.elevations.map((one) => (one.name === "bay" ? { ...one, shape: { kind: "rectangle" as const, width: "144 in", height: "3.048 m" } } : one));
   expect(compareTakeOffs({ before, after: { ...before, elevations } })).toMatchObject({ inputs: [], lines: [] });
+});
+
+it("two sizes of which one makes no job by itself have both moved the line", () => {
+  // A wall of 8 ft x 8 ft less 4 x 4: 48/32 boards; of 16 ft less 10 x 4: 88/32. The opening of 10 ft alone does not go into 8 ft.
+  const wall = (width: string, opening: string): typeof before => ({
+    measuredTo: "backing",
+    elevations: [{ name: "north", shape: { kind: "rectangle", width, height: "8 ft" }, openings: [{ shape: { kind: "rectangle", width: opening, height: "4 ft" }, returnDepth: "0 in", returnUnits: "flat", toBase: false }], outsideCorners: [] }],
+    layers: [{ kind: "foam board", name: "foam", boardWidth: "4 ft", boardHeight: "8 ft" }],
+    packs: {},
+    allowances: { foam: { waste: "0 %" } },
+  });
+  const [line] = compareTakeOffs({ before: wall("8 ft", "4 ft"), after: wall("16 ft", "10 ft") }).lines;
+  expect([line?.netBefore, line?.netAfter].map(String)).toEqual(["1.5", "2.75"]);
+  expect(line?.because).toEqual(["elevations.north.shape.width", "elevations.north.openings[0].shape.width"]);
+});
+
+it("a job that had no prices has no cost before", () => {
+  const { prices: _, ...unpriced } = before;
+  const order = compareTakeOffs({ before: unpriced, after: before });
+  expect(order).not.toHaveProperty("costBefore");
+  expect(order.costAfter).toBe(takeOff(before).cost?.total);
+  expect(compareTakeOffs({ before, after: unpriced })).not.toHaveProperty("costAfter");
+});
+
+it("tells lists by their members, and of something long the first 197 letters", () => {
+  const after = (was: unknown, is: unknown): string | undefined => findChanges({ x: was }, { x: is }).map(toldChange)[0]?.after;
+  expect(after(undefined, ["sills", "heads"])).toBe("sills, heads");
+  expect(after(undefined, { kind: "trim", along: ["sills", "caps"] })).toBe("kind trim, along sills, caps");
+  expect(after(undefined, { name: "x".repeat(195) })).toBe(`name ${"x".repeat(195)}`);
+  expect(after(undefined, { name: "x".repeat(196) })).toBe(`name ${"x".repeat(192)}…`);
+  expect(after("a", "b")).toBe("b");
 });
 
 it("a size that was not told before is added, and one that is told no more is removed", () => {

@@ -42,6 +42,9 @@ describe("fastenersByArea", () => {
     // 100 ft2 x 1.5 = 150; x 1.1 = 165; in packs of 100: 2.
     const order = fastenersByArea({ area: "100 ft2", fastenersPerArea: "1.5 /ft2", waste: "10 %", packCount: 100 });
     expect([order.net, order.withWaste, order.packs].map(String)).toEqual(["150", "165", "2"]);
+    // 101 ft2: 151.5; x 1.1 = 166.65: 167 of them.
+    const more = fastenersByArea({ area: "101 ft2", fastenersPerArea: "1.5 /ft2", waste: "10 %", packCount: 100 });
+    expect([more.withWaste, more.toOrder, more.packs].map(String)).toEqual(["166.65", "167", "2"]);
   });
 });
 
@@ -114,6 +117,32 @@ describe("compareTakeOffs", () => {
     expect(compared.lines.map(({ item }) => item)).toContain("flat units");
     expect(compared.unchanged).not.toContain("flat units");
     expect(compared.unchanged).toContain("corner units");
+  });
+});
+
+describe("corner units", () => {
+  const plain = {
+    measuredTo: "backing",
+    elevations: [{ name: "north", shape: { kind: "rectangle", width: "40 ft", height: "8 ft" }, openings: [], outsideCorners: [] }],
+    layers: [
+      { kind: "studs", spacing: "16 in" },
+      { kind: "setting bed", name: "mortar", bed: { from: "thickness", thickness: "1/2 in" }, backButter: "1/8 in", butteredShare: "100 %" },
+      { kind: "units", name: "units", unitLength: "11-5/8 in", unitHeight: "3-5/8 in", unitThickness: "1 in", headJoint: "3/8 in", bedJoint: "3/8 in" },
+    ],
+    packs: { mortar: { bag: "50 lb", yield: "0.5 ft3", waterLow: "5 qt", waterHigh: "6 qt" }, units: { pieces: 40 } },
+    allowances: { mortar: { waste: "10 %" }, units: { waste: "10 %" } },
+  };
+
+  it("are asked for where there is a corner, and only there", () => {
+    expect(faults(takeOff.try(plain))).toEqual([]);
+    const cornered = { ...plain, elevations: plain.elevations.map((one) => ({ ...one, outsideCorners: [{ height: "8 ft", otherFace: "unclad" }] })) };
+    expect(faults(takeOff.try(cornered))).toEqual(["missing layers.2.corners"]);
+  });
+});
+
+describe("a line", () => {
+  it("names what its own last step stands on", () => {
+    for (const { item, basis, solution } of taken(entranceInFeet).answers.lines) if (solution.steps.length > 0) expect(basis, item).toEqual(solution.steps[solution.steps.length - 1]?.basis);
   });
 });
 
