@@ -120,6 +120,47 @@ describe("compareTakeOffs", () => {
   });
 });
 
+describe("what a layer says of itself", () => {
+  const lineOf = (job: object, name: string): ReturnType<typeof taken>["answers"]["lines"][number] => {
+    const line = taken(job).answers.lines.find(({ item }) => item === name);
+    if (line === undefined) throw new Error(`${name} is not in the list`);
+    return line;
+  };
+
+  it("a lap of the ledger takes cover from every piece but the first", () => {
+    // Pieces of 16 ft: the first covers 16, each further one 15.
+    const line = lineOf(withLayer("ledger", { lap: "1 ft" }), "ledger");
+    expect(line.packs?.toNumber()).toBe(Math.ceil((line.net.toNumber("ft" as never) * 1.05 - 1) / 15));
+    const butting = lineOf(withLayer("ledger", { lap: "0 in" }), "ledger");
+    expect(butting.packs?.toNumber()).toBe(Math.ceil((butting.net.toNumber("ft" as never) * 1.05) / 16));
+    expect(line.packs?.toNumber()).toBeGreaterThan(butting.packs?.toNumber() ?? 0);
+  });
+
+  it("an edge distance of its own makes lines of screws shorter", () => {
+    // 8 ft less 8 in at either end is 80 in, ten spaces and 11 screws; less 3/8 in 95-1/4, twelve spaces and 13. Four lines a board.
+    const screws = (edgeDistance: object): string => lineOf({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === "boards" && layer.name === "sheathing" ? { ...without(layer, "edgeDistance"), ...edgeDistance } : layer)) }, "sheathing screws").net.toString();
+    expect([screws({ edgeDistance: "8 in" }), screws({ edgeDistance: "3/8 in" }), screws({})]).toEqual([String(23 * 44), String(23 * 52), String(23 * 52)]);
+  });
+
+  it("an allowance of the barrier may be waste as well as loss", () => {
+    const line = lineOf({ ...entranceInFeet, allowances: { ...entranceInFeet.allowances, barrier: { waste: "25 %" } } }, "barrier");
+    expect([line.allowanceIs, String(line.allowance)]).toEqual(["waste", "25 %"]);
+    // A quarter on top of the net is a fifth of what is bought.
+    expect(line.packs?.toString()).toBe(lineOf(entranceInFeet, "barrier").packs?.toString());
+  });
+
+  it("the barrier deducts openings from the size that is told, all of them where none is, and says so", () => {
+    const [all, none, large] = [taken(withLayer("barrier", { deductFrom: undefined })), taken(withLayer("barrier", { deductFrom: "0 ft2" })), taken(withLayer("barrier", { deductFrom: "100 ft2" }))];
+    const said = [all, none, large].map(({ assumptions }) => assumptions.includes("barrier: all openings are deducted"));
+    expect(said).toEqual([true, false, false]);
+    const net = ({ answers }: typeof all): number => answers.lines.find(({ item }) => item === "barrier")?.net.toNumber("gal" as never) ?? 0;
+    expect(net(all)).toBe(net(none));
+    // Openings of 48 + 40 + 12 = 100 ft2, none of which is 100 ft2 by itself: two films of 18 mil on 100 ft2 more, 231 in3 a gallon.
+    expect(net(large) - net(none)).toBeCloseTo((2 * 0.018 * 100 * 144) / 231, 9);
+    expect(all.assumptions.some((text) => text.startsWith("barrier: taken over the faces as they were measured, and into the openings all round"))).toBe(true);
+  });
+});
+
 describe("corner units", () => {
   const plain = {
     measuredTo: "backing",
