@@ -1,6 +1,5 @@
 import type { Fraction } from "../core/fraction.js";
 import { areaWithin, type Box, boxRound, cornersWithin, type Point, type Rake, shared } from "./face.js";
-import { nought } from "./exact-length.js";
 import { covered, leftOf, tilingOf } from "./tiles.js";
 
 /** A piece of board that hangs together, as it lies on the wall. */
@@ -54,12 +53,12 @@ function tilesOf(place: Box, openings: readonly Box[], rakes: readonly Rake[]): 
   return tiles;
 }
 
-/** Whether two tiles lie side by side, or one over the other, with board between them: more than a point. */
+/**
+ * Whether two tiles lie side by side, or one over the other. They have board between them then, and more than a point of it:
+ * what a wall without inner corners leaves of the two together is convex, and has area on either side.
+ */
 function join(one: Tile, other: Tile): boolean {
-  if (Math.abs(one.column - other.column) + Math.abs(one.row - other.row) !== 1) return false;
-  const on = (a: Point, b: Point): boolean => (one.row === other.row ? a.across.equals(b.across) : a.up.equals(b.up));
-  const edge = one.row === other.row ? { across: one.column < other.column ? one.box.right : one.box.left, up: nought } : { across: nought, up: one.row < other.row ? one.box.top : one.box.bottom };
-  return [one, other].every(({ corners }) => corners.filter((corner) => on(corner, edge)).length > 1);
+  return Math.abs(one.column - other.column) + Math.abs(one.row - other.row) === 1;
 }
 
 function pieceOf(tiles: readonly Tile[], rakes: readonly Rake[]): Piece {

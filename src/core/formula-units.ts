@@ -13,17 +13,16 @@ export function productIn(formula: Formula, products: ReadonlyMap<string, UnitPr
       return products.get(formula.name) ?? noUnits;
     case "negate":
       return at(formula.of);
-    case "sum": {
-      const left = at(formula.left);
-      return left.size === 0 ? at(formula.right) : left;
-    }
+    // What is added or compared has the same units.
+    case "sum":
+      return at(formula.left);
     case "product":
       return timesUnits(at(formula.left), at(formula.right), formula.operator === "*" ? 1 : -1);
     case "power":
       return timesUnits(noUnits, at(formula.base), exponentNumber(formula.exponent));
     case "call":
-      if (formula.function === "min" || formula.function === "max") return formula.of.map(at).find((product) => product.size > 0) ?? noUnits;
-      return formula.function === "sqrt" ? timesUnits(noUnits, at(formula.of[0] ?? formula), 0.5) : noUnits;
+      if (formula.function === "min" || formula.function === "max") return at(formula.of[0] as Formula);
+      return formula.function === "sqrt" ? timesUnits(noUnits, at(formula.of[0] as Formula), 0.5) : noUnits;
   }
 }
 

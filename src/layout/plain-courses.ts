@@ -46,7 +46,7 @@ function withHalf(run: Run, unitLength: Length, work: Work): EndPieces | undefin
   const { least, wanted, most } = run.joint;
   const fit = mostThatFit(run, work);
   const half = halfUnit({ unit: unitLength, joint: quantity("length", "0 in") }).half;
-  const tries = [-1, 0, 1, 2].flatMap((halves) => {
+  const tries = [0, 1, 2].flatMap((halves) => {
     const [whole, odd] = [fit + Math.floor(halves / 2), halves % 2 !== 0];
     if (whole < 1) return [];
     const unitsTotal = odd ? sum([times(unitLength, whole), half]) : times(unitLength, whole);
@@ -68,12 +68,11 @@ function shifted(course: EndPieces, given: ReadBond, offset: Quantity<"ratio">, 
   const none = times(shift, 0);
   const leastCut = given.leastCut ?? halfUnit({ unit: unitLength, joint }).half;
   const fits = (piece: Length): boolean => compare(piece, leastCut) >= 0 && compare(piece, unitLength) <= 0;
-  // Shifted to the left or to the right; an end piece that comes out too short or too long gives or takes a module.
+  // Shifted to the left; to the right it is the same course seen from behind. An end piece that comes out too short or too long
+  // gives or takes a module.
   const modules = [0, 1, -1];
-  const ways = [shift, subtract(none, shift)].flatMap((by) =>
-    modules.flatMap((atFirst) =>
-      modules.map((atLast): EndPieces => ({ first: sum([subtract(first, by), times(module, atFirst)]), last: sum([last, by, times(module, atLast)]), between: between - atFirst - atLast, joint })),
-    ),
+  const ways = modules.flatMap((atFirst) =>
+    modules.map((atLast): EndPieces => ({ first: sum([subtract(first, shift), times(module, atFirst)]), last: sum([last, shift, times(module, atLast)]), between: between - atFirst - atLast, joint })),
   );
   const found = ways.find((way) => fits(way.first) && fits(way.last) && way.between >= 0);
   if (found !== undefined) {

@@ -44,13 +44,12 @@ function entriesOf(value: unknown): ReadonlyMap<string | number, unknown> {
   if (!Array.isArray(value)) return new Map(Object.entries(value as Tree).filter(([, part]) => part !== undefined));
   const names = value.map(nameOf);
   const named = names.every((name) => name !== undefined) && new Set(names).size === names.length;
-  return new Map(value.map((part: unknown, index) => [named ? (names[index] ?? index) : index, part]));
+  return new Map(value.map((part: unknown, index) => [named ? (names[index] as string) : index, part]));
 }
 
 function nameOf(part: unknown): string | undefined {
-  if (typeof part !== "object" || part === null || isQuantity(part)) return undefined;
-  const { name, kind } = part as { readonly name?: unknown; readonly kind?: unknown };
-  return typeof name === "string" ? name : typeof kind === "string" ? kind : undefined;
+  const { name, kind } = part as { readonly name?: string; readonly kind?: string };
+  return name ?? kind;
 }
 
 /** A job with one place of it as it is in another: set, put in at the end of its list, or taken out. */
@@ -58,7 +57,7 @@ export function withChange(tree: unknown, path: Path, value: unknown): unknown {
   const [key, ...rest] = path;
   if (key === undefined) return value;
   const entries = new Map(entriesOf(tree));
-  const changed = withChange(entries.get(key) ?? {}, rest, value);
+  const changed = withChange(entries.get(key), rest, value);
   if (changed === undefined) entries.delete(key);
   else entries.set(key, changed);
   return Array.isArray(tree) ? [...entries.values()] : Object.fromEntries(entries);

@@ -91,7 +91,7 @@ export const masonryWeather = /* @__PURE__ */ composed({
     }
     const bands = tms ? readings.map((hour, index) => tmsBandOf(hour, index, work)) : readings.map((_, index) => ukState(temperatures, index));
     const hours = readings.map(({ at, temperature }, index): MasonryHour => {
-      const { band = "", side, step = 0 } = bands[index] ?? {};
+      const { band, side, step } = bands[index] as Band;
       const stops = stopBelow === undefined ? side === "cold" && step > 1 : compare(temperature, stopBelow) < 0;
       return { at: clockText(at), temperature, band, stops };
     });
@@ -118,17 +118,13 @@ function tmsBandOf(hour: Reading<Hour & { readonly at: string }>, index: number,
 
 /** Which hour is farthest out on a side: the coldest, or the hottest; of equals the first. */
 function worst(bands: readonly Band[], readings: readonly Hour[], side: "cold" | "hot"): number | undefined {
-  const there = bands.flatMap((band, index) => (band.side === side ? [index] : []));
+  const there = readings.map(({ temperature }, index) => ({ ...(bands[index] as Band), temperature, index })).filter((hour) => hour.side === side);
   const [first, ...rest] = there;
-  const farther = (one: number, other: number): boolean => {
-    const [a, b] = [bands[one], bands[other]];
-    const [from, to] = [readings[one], readings[other]];
-    if (a === undefined || b === undefined || from === undefined || to === undefined) return false;
-    if (a.step !== b.step) return b.step > a.step;
-    const order = compare(to.temperature, from.temperature);
-    return side === "cold" ? order < 0 : order > 0;
+  const farther = (one: (typeof there)[number], other: (typeof there)[number]): boolean => {
+    if (one.step !== other.step) return other.step > one.step;
+    return side === "cold" ? compare(other.temperature, one.temperature) < 0 : compare(other.temperature, one.temperature) > 0;
   };
-  return first === undefined ? undefined : rest.reduce((one, other) => (farther(one, other) ? other : one), first);
+  return first === undefined ? undefined : rest.reduce((one, other) => (farther(one, other) ? other : one), first).index;
 }
 
 /** A record that has been read, as it may be handed on. */

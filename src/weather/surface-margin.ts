@@ -1,6 +1,6 @@
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
-import { compare, subtract } from "../core/quantity-arithmetic.js";
+import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { marginFhwa, marginUfc } from "../data/weather.js";
 import { dewPoint } from "./dew-point.js";
@@ -46,7 +46,8 @@ export const surfaceMargin = /* @__PURE__ */ composed({
     const frost = compare(dew, quantity("temperature", "32 degF")) < 0 ? work.part(frostPoint, { dewPoint: dew }).answers.frostPoint : undefined;
     const { over, marginLeft } = work.part(surfaceOverDewPoint, { surfaceTemperature, condensesAt: frost ?? dew, leastMargin: rule }).answers;
     work.stand(rule === "5 degF" ? marginUfc : marginFhwa);
-    const met = compare(marginLeft, subtract(marginLeft, marginLeft)) >= 0;
+    // A dew point comes out of logarithms: a margin that is just met may lack something in its thirtieth place.
+    const met = marginLeft.to().toDecimalPlaces(20).gte(0);
     return { decision: met ? "go" : "wait", dewPoint: dew, ...(frost === undefined ? {} : { frostPoint: frost }), over, marginLeft };
   },
 });

@@ -78,6 +78,28 @@ describe("boardLayers", () => {
       expect(shared([screwed, { ...screwed, screws: { spacing: "8 in", edgeDistance: "4 in" } }])[1]).toBe("0");
     });
 
+    it("are the same seen from the other layer, in whatever order its boards were laid", () => {
+      // Ten lines of the upright boards lie over lines of the flat ones, in both courses: not those at 47-5/8 and 48-3/8.
+      expect(shared([{ ...flat, screws: { spacing: "8 in" } }, screwed])).toEqual(["10", "20"]);
+    });
+
+    it("count a line that lies over the last space of another, or whose only space lies over one", () => {
+      // Courses 0 to 48 and 48 to 96 in, of eleven lines each; over them 0 to 44, 44 to 92 and 92 to 96: 44-3/8 is under 47-5/8,
+      // and the two screws at 92-3/8 and 95-5/8 lie over the second course.
+      const level = { ...flat, screws: { spacing: "8 in" } } as const;
+      expect(shared([level, { ...level, start: { across: "0 in", up: "44 in" } }])[0]).toBe("33");
+    });
+
+    it("may be a single one, and that is told", () => {
+      // One board with a stud in its middle. At 1 in from the edges 1 + 94/12 m, at 2 in 2 + 92/12 k: 47 m - 46 k = 6, which
+      // m = k = 6 alone gives, at 48 in.
+      const one = (edgeDistance: string): Input["layers"][number] => ({ ...upright, screws: { spacing: "8 in", edgeDistance } });
+      const job = layered([one("1 in"), one("2 in")], { wall: { kind: "rectangle", width: "4 ft", height: "8 ft" }, studs: { spacing: "24 in", start: "24 in" } });
+      const { answers, cautions } = boardLayers.solve(job);
+      expect([answers.screwLinesShared, answers.screwsTooNear].map(String)).toEqual(["1", "1"]);
+      expect(cautions.join(" ")).toContain("1 screws, set out as counted, stand right over one of the layer behind");
+    });
+
     it("are told only where neighbouring layers have their screws counted", () => {
       expect(shared([screwed, upright])).toEqual([undefined, undefined]);
       expect(shared([screwed, upright, screwed])).toEqual([undefined, undefined]);

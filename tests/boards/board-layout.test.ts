@@ -29,6 +29,11 @@ function drawn(layout: ReturnType<typeof boardLayout>): readonly string[] {
   });
 }
 
+const inInches = (...lengths: readonly { toNumber: (unit: "in") => number }[]): string => lengths.map((length) => String(length.toNumber("in"))).join(" ");
+/** Each joint as `level left bottom length`, with whether it is on a stud; each leftover as `board left bottom width height`. */
+const joints = (layout: ReturnType<typeof boardLayout>): readonly string[] => layout.joints.map(({ runs, left, bottom, length, onStud }) => `${runs} ${inInches(left, bottom, length)}${onStud === undefined ? "" : onStud ? " on stud" : " off stud"}`);
+const leftovers = (layout: ReturnType<typeof boardLayout>): readonly string[] => layout.offcuts.map(({ board, left, bottom, width, height }) => `${String(board)}: ${inInches(left, bottom, width, height)}`);
+
 function problemsOf(input: unknown): readonly (readonly string[])[] {
   const tried = boardLayout.try(input);
   return tried.ok ? [] : tried.problems.map(({ code, path }) => [code, path.join(".")]);
@@ -63,6 +68,7 @@ describe("boardLayout, drawn by hand", () => {
     expect(layout.overlaps.toString()).toBe("3");
     expect(layout.boards.map(({ leftOnStud, rightOnStud }) => [leftOnStud, rightOnStud])).toEqual([[true, false], [false, true], [true, false], [false, false], [false, true]]);
     expect(layout.boardsUsed.toString()).toBe("5");
+    expect(joints(layout)).toEqual(["upright 60 0 36 off stud", "level 0 36 120", "upright 30 36 36 off stud", "upright 90 36 36 off stud"]);
 
     const reused = boardLayout({ ...staggered, reuseOffcuts: true });
     expect(drawn(reused).slice(2)).toEqual(["0 36 30x36 cut 3", "30 36 60x36 whole 4", "90 36 30x36 cut offcut of 3"]);
@@ -105,8 +111,42 @@ describe("boardLayout, drawn by hand", () => {
     expect(places).toContain("116 in opening");
     // 80 in is 5 x 16: a stud of the spacing stands there already.
     expect(places).toContain("80 in spacing");
+    expect(places).toEqual(["0 in end", "10 in opening", "16 in spacing", "30 in opening", "32 in spacing", "48 in spacing", "64 in spacing", "80 in spacing", "96 in spacing", "112 in spacing", "116 in opening", "128 in spacing", "144 in end"]);
     // Joint at 48 in: 8 ft. Joint at 96 in: over the door only, 96 - 80 = 16 in.
     expect(layout.uprightJoints.to("in").toString()).toBe("112");
+    expect(joints(layout)).toEqual(["upright 48 0 96 on stud", "upright 96 80 16 on stud"]);
+  });
+
+  it("sets out the screws of every stud: from edge distance to edge distance, in from an edge with no board beyond", () => {
+    const screwed = { board: fourByEight, orientation: "upright", edgesBacked: false, screws: { spacing: "8 in" } } as const;
+    const linesOf = (board: ReturnType<typeof boardLayout>["boards"][number] | undefined): readonly string[] => (board?.screwLines ?? []).map(({ across, bottom, spacing, screws }) => `${inInches(across, bottom)}: ${String(screws)} at ${inInches(spacing)}`);
+    const openings = [opening("10 in", "40 in", "20 in", "30 in"), opening("80 in", "0 in", "36 in", "80 in")];
+    const [first, second] = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings })).boards;
+    // 96 in less 3/8 in at either end is 95-1/4 in, 12 spaces. Below the window 39-1/4 in, 5 spaces of 7.85; above it 25-1/4, 4.
+    expect(linesOf(first)).toEqual(["0.375 0.375: 13 at 7.9375", "10 0.375: 13 at 7.9375", "16 0.375: 6 at 7.85", "16 70.375: 5 at 6.3125", "30 0.375: 13 at 7.9375", "32 0.375: 13 at 7.9375", "47.625 0.375: 13 at 7.9375"]);
+    // At 96 in over the door only: 15-1/4 in, 2 spaces.
+    expect(linesOf(second)).toEqual(["48.375 0.375: 13 at 7.9375", "64 0.375: 13 at 7.9375", "80 0.375: 13 at 7.9375", "95.625 80.375: 3 at 7.625"]);
+    expect([first?.screws, second?.screws]).toEqual([76, 42]);
+    // Beside an opening as high as the wall the board ends at 80 in.
+    const beside = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings: [opening("80 in", "0 in", "16 in", "8 ft")] })).boards[1];
+    expect(linesOf(beside).map((line) => line.split(" ")[0])).toEqual(["48.375", "64", "79.625"]);
+  });
+
+  it("cuts from the smallest leftover that will do, and leaves the larger part whole", () => {
+    // Courses 0 to 16, 16 to 52, 52 to 72 in, ends at 20 and 80 in; every board is 60 x 36.
+    const job = wall("10 ft", "6 ft", { start: { across: "20 in", up: "16 in" } });
+    // 20 x 16 off a board leaves 40 x 36 and 20 x 20, larger than 60 x 20 and 40 x 16. 40 x 16 leaves 60 x 20 and 20 x 16,
+    // larger than 40 x 20 and 20 x 36.
+    expect(leftovers(boardLayout(job)).slice(0, 5)).toEqual(["1: 20 0 40 36", "1: 0 16 20 20", "2: 0 16 60 20", "3: 40 0 20 16", "3: 0 16 60 20"]);
+    const reused = boardLayout({ ...job, reuseOffcuts: true });
+    // The 40 x 16 of the third place comes from the 60 x 20 of board 2, not from the 40 x 36 of board 1; so that one holds the
+    // 20 x 36 of the fourth place. The 20 x 20 of the seventh place is the 20 x 20 of board 1.
+    expect(drawn(reused)).toEqual([
+      "0 0 20x16 cut 1", "20 0 60x16 cut 2", "80 0 40x16 cut offcut of 2", "0 16 20x36 cut offcut of 1", "20 16 60x36 whole 3", "80 16 40x36 cut 4", "0 52 20x20 cut offcut of 1", "20 52 60x20 cut 5", "80 52 40x20 cut 6",
+    ]);
+    expect(reused.boards.map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "0 0", "0 16", "20 0", "0 0", "0 0", "0 16", "0 0", "0 0"]);
+    expect(leftovers(reused)).toEqual(["1: 40 0 20 36", "2: 40 16 20 20", "2: 0 32 40 4", "4: 40 0 20 36", "5: 0 20 60 16", "6: 40 0 20 20", "6: 0 20 60 16"]);
+    expect(reused.boardsUsed.toString()).toBe("6");
   });
 
   it("keeps pieces apart that touch at a point only", () => {
@@ -114,6 +154,23 @@ describe("boardLayout, drawn by hand", () => {
     const layout = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "0 in", "24 in", "48 in"), opening("24 in", "48 in", "24 in", "48 in")] }));
     expect(drawn(layout)).toEqual(["24 0 24x48 cut 1", "0 48 24x48 cut 1"]);
     expect(layout.jointLength.toString()).toBe("0 ft");
+  });
+
+  it("takes tape over tape only where a joint reaches another, not at the sill of a window", () => {
+    // The level joint at 36 in stops at the window, 40 to 80 in; the upright one at 60 in comes up to the sill.
+    const layout = boardLayout(wall("10 ft", "6 ft", { openings: [opening("40 in", "36 in", "40 in", "24 in")] }));
+    expect(joints(layout)).toEqual(["upright 60 0 36 off stud", "level 0 36 40", "level 80 36 40", "upright 60 60 12 off stud"]);
+    expect([layout.overlaps, layout.jointsAtCorners].map(String)).toEqual(["0", "2"]);
+  });
+
+  it("tells where on its board each of several pieces lies, and cuts a stepped hole out without losing a part", () => {
+    // The upper left board, 0 to 60 and 36 to 72 in, is cut through by an opening from 20 to 40 in.
+    const through = boardLayout(wall("10 ft", "6 ft", { openings: [opening("20 in", "36 in", "20 in", "36 in")] }));
+    expect(through.boards.filter(({ board }) => board === 3).map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "40 0"]);
+    const stepped = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "0 in", "10 in", "20 in"), opening("0 in", "20 in", "24 in", "20 in")] }));
+    expect(drawn(stepped)).toEqual(["0 0 48x96 less 0 0 10x40 less 10 20 14x20 cut 1"]);
+    // 48 x 96 less 10 x 20 and 24 x 20.
+    expect(stepped.area.to("in2").toString()).toBe("3928");
   });
 
   it("cuts out another piece that lies in the crook of a piece", () => {
@@ -189,6 +246,11 @@ describe("boardLayout under raking edges", () => {
     expect(back === undefined ? [] : drawn(back)).toEqual(onward === undefined ? undefined : drawn(onward));
   });
 
+  it("takes a corner in the middle of a straight edge", () => {
+    const points = [["0 ft", "0 ft"], ["5 ft", "0 ft"], ["10 ft", "0 ft"], ["10 ft", "6 ft"], ["0 ft", "6 ft"]].map(([x, y]) => ({ x, y })) as { x: string; y: string }[];
+    expect(drawn(boardLayout({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points } }))).toEqual(drawn(boardLayout(wall("10 ft", "6 ft"))));
+  });
+
   it("parts a piece where a raking edge meets the corner of an opening", () => {
     // Over the opening the gable of 45 degrees comes down to its upper left corner (24, 24): nothing is left over the corner.
     const gable = { ...wall("1 ft", "1 ft", { board: { width: "4 ft", length: "4 ft" }, openings: [opening("24 in", "0 in", "24 in", "24 in")] }), wall: { kind: "gable", width: "8 ft", height: "4 ft" } } as Input;
@@ -207,6 +269,17 @@ describe("boardLayout and what it tells", () => {
     // ones: the edge at 60, and 64, 80, 96, 112, 120.
     expect(backed.answers.boards.map(({ screws }) => screws)).toEqual([30, 36, 30, 36]);
     expect(bare.answers.boards.map(({ screws }) => screws)).toEqual([24, 30, 24, 30]);
+  });
+
+  it("warns of offcuts where they are used, and of lines without room where screws are counted", () => {
+    const told = (more: Partial<Input>): readonly boolean[] => {
+      const all = boardLayout.solve(wall("10 ft", "6 ft", more)).cautions.join(" ");
+      return [all.includes("offcuts keep the way they lay"), all.includes("no room at the edge distance")];
+    };
+    expect([told({}), told({ reuseOffcuts: true }), told({ screws: { spacing: "8 in" } })]).toEqual([[false, false], [true, false], [false, false]]);
+    // The third course is half an inch high, and twice 3/8 in is more.
+    const strip = boardLayout.solve(wall("10 ft", "72.5 in", { screws: { spacing: "8 in" } })).cautions.join(" ");
+    expect(strip).toContain("lines of screws have no room at the edge distance");
   });
 
   it("says what it took for granted, and nothing of a start that was given", () => {
@@ -263,6 +336,8 @@ describe("boardLayout refuses", () => {
   it("a wall that is all opening, and outlines it cannot lay out", () => {
     expect(problemsOf(wall("10 ft", "6 ft", { openings: [opening("0 ft", "0 ft", "10 ft", "6 ft")] }))).toEqual([["refused", "openings"]]);
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "segment", width: "8 ft", rise: "2 ft" } })).toEqual([["refused", "wall.kind"]]);
+    const flat = boardLayout.try({ ...wall("1 ft", "1 ft"), wall: { kind: "trapezoid", width: "10 ft", leftHeight: "0 ft", rightHeight: "0 ft" } });
+    expect(flat.ok ? [] : flat.problems.map(({ message }) => message)).toEqual([expect.stringContaining("it has no area")]);
     const stepped = [["0 ft", "0 ft"], ["8 ft", "0 ft"], ["8 ft", "4 ft"], ["4 ft", "4 ft"], ["4 ft", "8 ft"], ["0 ft", "8 ft"]].map(([x, y]) => ({ x, y }));
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points: stepped } })).toEqual([["refused", "wall.kind"]]);
   });
@@ -272,6 +347,26 @@ describe("boardLayout refuses", () => {
     expect(problemsOf(wall("8 ft", "2 ft", { board: fourByEight }))).toEqual([]);
     expect(problemsOf(wall("95 in", "47 in", { board: fourByEight }))).toEqual([["refused", "board"]]);
     expect(problemsOf(wall("95 in", "48 in", { board: fourByEight }))).toEqual([]);
+  });
+
+  it("more boards, studs and openings than are laid out at once, and no fewer", () => {
+    // The shift is too long, so that nothing is laid out. (99 / 1 + 1) x (49 / 1 + 1) = 5000 squares of a foot.
+    const square = { board: { width: "1 ft", length: "1 ft" }, stagger: "2 ft" } as const;
+    const stagger = ["refused", "stagger"];
+    expect(problemsOf(wall("99 ft", "49 ft", square))).toEqual([stagger]);
+    expect(problemsOf(wall("99.1 ft", "49 ft", square))).toEqual([["refused", "board"], stagger]);
+    // 1 x 2 ft: flat (198 / 2 + 1) x (49 / 1 + 1), upright (98 / 2 + 1) x (99 / 1 + 1).
+    const oblong = { board: { width: "1 ft", length: "2 ft" }, stagger: "3 ft" } as const;
+    expect(problemsOf(wall("198 ft", "49 ft", oblong))).toEqual([stagger]);
+    expect(problemsOf(wall("198 ft", "49.1 ft", oblong))).toEqual([["refused", "board"], stagger]);
+    expect(problemsOf(wall("99 ft", "98 ft", { ...oblong, orientation: "upright" }))).toEqual([stagger]);
+    expect(problemsOf(wall("99 ft", "98.1 ft", { ...oblong, orientation: "upright" }))).toEqual([["refused", "board"], stagger]);
+    // 100 ft are a thousand spaces of 1.2 in.
+    const studs = (spacing: string): readonly (readonly string[])[] => problemsOf(wall("100 ft", "6 ft", { stagger: "6 ft", studs: { spacing, start: "0 in" } }));
+    expect(studs("1.2 in")).toEqual([stagger]);
+    expect(studs("1.199 in")).toEqual([["refused", "studs.spacing"], stagger]);
+    const windows = (count: number): Input["openings"] => Array.from({ length: count }, (_, index) => opening(`${String(index)} ft`, "0 ft", "1 in", "1 in"));
+    expect(problemsOf(wall("200 ft", "6 ft", { stagger: "6 ft", openings: windows(100) }))).toEqual([stagger]);
   });
 
   it("a job that is a slip of the pen", () => {

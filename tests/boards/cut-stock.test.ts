@@ -55,8 +55,18 @@ describe("cutStock", () => {
     expect(cutting.stockLength.toString()).toBe("32 ft");
     expect(cutting.needed.map(({ stock, pieces }) => [stock.toString(), pieces])).toEqual([["144 in", 1], ["120 in", 2]]);
     expect(cutting.proven).toBe(true);
+    // 10 and 12 ft add up to even feet only: 356 in and six cuts of 1/8 in but the last ones need more than 28 ft, so 30 at least.
+    expect(cutting.leastStockLength.toString()).toBe("30 ft");
+    expect(drawn(cutting)).toEqual(["1 x 144 in: 64 + 64, 15.75 left", "2 x 120 in: 64 + 50, 5.75 left"]);
+    expect([cutting.wantedLength, cutting.offcuts, cutting.sawn].map((length) => length.to("in").toString())).toEqual(["356", "27.25", "0.75"]);
     // One 16 in, or two of 8 in: the same stock, but one piece to carry.
     expect(drawn(cutStock({ wanted: each(8, 8), stock: ["8 in", "16 in"], sawCut: "0 in" }))).toEqual(["1 x 16 in: 8 + 8, 0 left"]);
+  });
+
+  it("knows that no stock is less than its share of the shortest, in what the lengths to buy add up to", () => {
+    // 6 in and a cut of 1 in take up 7 of the 8 in that 7 in of stock have room for: 7/8 of 7 in is 6-1/8 in, and 7 and 10 in add
+    // up to whole inches, so 7 in.
+    expect(cutStock({ wanted: [{ length: "6 in", count: 1 }], stock: ["7 in", "10 in"], sawCut: "1 in" }).leastStockLength.to("in").toString()).toBe("7");
   });
 
   it("is exact: thirds and tenths fill a piece", () => {
@@ -78,6 +88,13 @@ describe("cutStock", () => {
       expect(cutting.leastStockLength.to("in").toNumber()).toBeLessThanOrEqual(cutting.stockLength.to("in").toNumber());
       checkCuts(cutting, lengths, sawCut);
     }
+  });
+
+  it("sees at once that nothing can be better where every piece is filled", () => {
+    // Twenty each of 80, 70, 60, 50 and 40 in: 80 + 40, 70 + 50 and 60 + 60 fill 50 pieces of 120 in.
+    const filled = cutStock({ wanted: [80, 70, 60, 50, 40].map((length) => ({ length: inches(length), count: 20 })), stock: ["120 in"], sawCut: "0 in" });
+    expect(drawn(filled)).toEqual(["20 x 120 in: 80 + 40, 0 left", "20 x 120 in: 70 + 50, 0 left", "10 x 120 in: 60 + 60, 0 left"]);
+    expect([filled.proven, filled.stockLength.toString(), filled.leastStockLength.toString()]).toEqual([true, "500 ft", "500 ft"]);
   });
 
   it("says when it has not looked at all ways, and is still not above its own first fit", () => {

@@ -140,6 +140,44 @@ describe("several parts", () => {
     expect(codes(problemsOf(all, { first: -1 }))).toEqual(["tooLow first.net", "tooLow second.net", "refused "]);
   });
 
+  it("a part that fails ends the run, and one problem noted is enough to have no answer", () => {
+    const reached: string[] = [];
+    const strict = composed({
+      id: "demo.strict",
+      title: "Strict",
+      given: { first: { is: "count", symbol: "a", says: "first" } },
+      run: ({ first }, work) => {
+        const solution = work.part(order, { net: first, waste: 0 }, ["first"]);
+        reached.push("behind the part");
+        work.problem({ code: "refused", path: ["first"], given: "", wanted: "another" });
+        return solution.answers;
+      },
+    });
+    expect(codes(problemsOf(strict, { first: 0 }))).toEqual(["tooLow first.net"]);
+    expect(reached).toEqual([]);
+    expect(codes(problemsOf(strict, { first: 1 }))).toEqual(["refused first"]);
+    expect(reached).toEqual(["behind the part"]);
+  });
+
+  it("hands on what its parts beware of, and stands on no usual value that was not used", () => {
+    const { filled, pail } = { filled: "50 %", pail: "1 gal" } as const;
+    const quiet = composed({
+      id: "demo.quiet",
+      title: "Quiet",
+      given: { spare: { is: "count", symbol: "n", says: "pails more", default: 2, basis: usual } },
+      run: (_given, work) => work.part(tank, { width: "1 ft", length: "1 ft", depth: "1 ft", filled, pail }).answers,
+    });
+    expect(quiet.solve({}).cautions).toEqual(tank.definition.cautions);
+    expect(quiet.solve({}).bases).toContain(usual);
+    expect(quiet.solve({ spare: 1 }).bases).not.toContain(usual);
+  });
+
+  it("an error of a part that is no bad input is not hidden either", () => {
+    const broken = composed({ id: "demo.broken", title: "Broken", given: {}, run: (): never => { throw new TypeError("a slip"); } });
+    const around = composed({ id: "demo.around", title: "Around", given: {}, run: (_given, work) => ({ all: work.attempt(broken, {}) === undefined }) });
+    expect(() => around({})).toThrow(new TypeError("a slip"));
+  });
+
   it("an error that is no bad input is not hidden: a call throws it, try tells it", () => {
     const broken = composed({ id: "demo.broken", title: "Broken", given: {}, run: (): never => { throw new TypeError("a slip"); } });
     expect(() => broken({})).toThrow(new TypeError("a slip"));
@@ -192,6 +230,17 @@ describe("input that a schema reads", () => {
     expect(problems.map(({ message }) => message)).toEqual(["a[2].b: write a text", "input: write something else"]);
   });
 
+  it("an issue that brings a problem of ours is that problem, and one with other things in it is a stranger's", () => {
+    const ours = problemsOf(filling, {})[0];
+    const issues: readonly object[] = [{ message: "a", params: { problem: ours } }, { message: "b", params: null }, { message: "c", params: { why: "so" } }, { message: "d", params: "problem" }, { message: "e", path: [Symbol("here")] }];
+    const strange = composed({ id: "demo.strange", title: "Strange", reads: { "~standard": { version: 1, vendor: "test", validate: () => ({ issues }) } } as never, run: (text) => ({ text }) });
+    const problems = problemsOf(strange, 5);
+    expect(problems[0]).toBe(ours);
+    expect(problems.slice(1).map(({ code, path, message }) => [code, path, message])).toEqual([
+      ["refused", [], "input: b"], ["refused", [], "input: c"], ["refused", [], "input: d"], ["refused", ["Symbol(here)"], "Symbol(here): e"],
+    ]);
+  });
+
   it("a schema that reads in its own time cannot be used", () => {
     const later: StandardSchema<string, string> = { "~standard": { version: 1, vendor: "test", validate: (value) => Promise.resolve({ value: String(value) }) } };
     const late = composed({ id: "demo.late", title: "Late", reads: later, run: (text) => ({ text }) });
@@ -213,6 +262,15 @@ describe("nothing can be changed from outside", () => {
     const parts: readonly unknown[] = [solution, solution.given, ...solution.given, solution.parts, solution.assumptions, solution.cautions, solution.bases, ...solution.bases, solution.answers, solution.answers.sizes, filling];
     expect(parts.every(Object.isFrozen)).toBe(true);
   });
+});
+
+it("shows what reads its input: its own rows, or a schema", () => {
+  expect(Object.keys(filling.given)).toEqual(["side", "floor", "how", "pail", "spare"]);
+  expect(filling).not.toHaveProperty("reads");
+  const anything: StandardSchema<unknown, unknown> = { "~standard": { version: 1, vendor: "test", validate: (value) => ({ value }) } };
+  const read = composed({ id: "demo.read", title: "Read", reads: anything, run: (value) => ({ value }) });
+  expect(read.reads).toBe(anything);
+  expect(read).not.toHaveProperty("given");
 });
 
 it("the Standard Schema interface is as a calculation's", () => {

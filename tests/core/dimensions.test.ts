@@ -77,6 +77,7 @@ describe("angles", () => {
     ["sin(2 * angle / 3)", "ratio"],
     ["sin(angle + angle)", "ratio"],
     ["asin(length / width)", "angle"],
+    ["pi / 2 - angle", "angle"],
     ["length * angle", "length"],
     ["length ^ 2 * (angle - sin(angle)) / 2", "area"],
     ["angle / angle", "ratio"],
@@ -94,6 +95,9 @@ describe("angles", () => {
     ["asin(angle * length)", "angle", "asin takes a bare number, not length"],
     ["share", "angle", '"share" gives ratio or count or angle, but is declared angle'],
     ["length / width", "angle", "but is declared angle"],
+    ["angle", "length", '"angle" gives angle, but is declared length'],
+    ["sqrt(share)", "angle", "but is declared angle"],
+    ["exp(share)", "angle", "but is declared angle"],
   ] as const)("%s as %s is refused", (formula, declared, message) => {
     expect(check(formula, declared)).toThrow(message);
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { times } from "../../src/core/quantity-arithmetic.js";
 import { quantity } from "../../src/core/read-quantity.js";
 import { basisText } from "../../src/core/basis.js";
-import { exact, exactArithmetic, isExact, toDecimal } from "../../src/core/amount.js";
+import { amountText, Decimal, exact, exactArithmetic, isExact, toDecimal } from "../../src/core/amount.js";
 import { calculation } from "../../src/core/calculation.js";
 import { composed } from "../../src/core/composed.js";
 import { checkDimension, DimensionError } from "../../src/core/dimensions.js";
@@ -21,6 +21,7 @@ describe("an amount", () => {
     expect(isExact(multiply(exact(1n, most), exact(1n)))).toBe(true);
     expect(isExact(multiply(exact(most + 1n), exact(1n)))).toBe(false);
     expect(isExact(multiply(exact(1n, most + 1n), exact(1n)))).toBe(false);
+    expect([-most, -most - 1n].map((below) => isExact(multiply(exact(below), exact(1n))))).toEqual([true, false]);
   });
 
   it("is a decimal as soon as one of two is", () => {
@@ -33,6 +34,32 @@ describe("an amount", () => {
     expect(toDecimal(power(root, exact(2n))).toFixed(30)).toBe(`2.${"0".repeat(30)}`);
     expect(isExact(power(root, exact(2n)))).toBe(false);
     expect(compare(round(power(root, exact(2n))), exact(2n))).toBe(0);
+  });
+
+  it("is compared exactly, and a whole number keeps all its digits as a decimal", () => {
+    // 1/3 and 1/3 + 1/10^60 are alike in their first 59 digits.
+    const third = exact(1n, 3n);
+    const more = add(third, exact(1n, 10n ** 60n));
+    expect([compare(third, more), compare(more, third)]).toEqual([-1, 1]);
+    expect(toDecimal(exact(10n ** 50n + 1n)).toFixed()).toBe(`1${"0".repeat(49)}1`);
+  });
+
+  it("has 40 digits as a decimal, and is written with 30 of them; a small or large one without an exponent", () => {
+    expect(toDecimal(exact(1n, 3n)).toFixed()).toBe(`0.${"3".repeat(40)}`);
+    // The root of two, as it stands in every table: 1.41421356237309504880168872420969...
+    expect(amountText(sqrt(exact(2n)))).toBe("1.41421356237309504880168872421");
+    // A decimal's own writing goes over to an exponent of ten below 1e-39 and from 1e60.
+    expect([new Decimal("1e-39"), new Decimal("1e-40"), new Decimal("1e59"), new Decimal("1e60")].map(String)).toEqual([`0.${"0".repeat(38)}1`, "1e-40", `1${"0".repeat(59)}`, "1e+60"]);
+  });
+
+  it("may be nought under a root and under a power, as long as that does not divide by it", () => {
+    expect(compare(sqrt(exact(0n)), exact(0n))).toBe(0);
+    expect(compare(power(exact(0n), exact(1n, 2n)), exact(0n))).toBe(0);
+    // An empty product is one, that of no noughts too.
+    expect(compare(power(exact(0n), exact(0n)), exact(1n))).toBe(0);
+    expect(() => power(exact(0n), exact(-1n))).toThrow("division");
+    expect(() => power(exact(-1n), exact(1n, 2n))).toThrow("root");
+    expect(() => sqrt(exact(-1n))).toThrow("root");
   });
 });
 

@@ -90,6 +90,23 @@ describe("workings", () => {
     expect(told(back!)).toEqual(["0.523599 rad", "0.523599 rad * 57.2958 deg = 30 deg"]);
   });
 
+  it("keep degrees only where an angle is all that a sine is taken of", () => {
+    const turned = (formula: string, is: "ratio" | "length" | "angle" = "length"): readonly string[] => {
+      const one = calculation({
+        id: "demo.turned", title: "Turned",
+        given: { angle: { is: "angle", unit: "deg", symbol: "a", says: "angle" }, other: { is: "angle", unit: "deg", symbol: "b", says: "other angle" }, radius: length("r") },
+        steps: { out: { is, unit: is === "length" ? "in" : is === "angle" ? "deg" : "ratio", symbol: "o", formula, basis } as never },
+      });
+      const [worked] = workings(one.solve({ angle: "30 deg", other: "90 deg", radius: "10 in" } as never));
+      return [...worked!.operands].filter(([name]) => name !== "radius").map(([name, { number, unit }]) => `${name} ${number} ${unit}`);
+    };
+    // 30 degrees are pi/6 = 0.52359878, 90 degrees pi/2 = 1.5707963 radians.
+    for (const formula of ["2 * sin(angle) * radius", "radius - sin(angle) * pi * radius"]) expect(turned(formula), formula).toEqual(["angle 30 deg"]);
+    for (const formula of ["sin(-angle) * radius", "-angle * radius", "angle ^ 2 * radius", "(angle - sin(angle)) * radius"]) expect(turned(formula), formula).toEqual(["angle 0.52359878 rad"]);
+    for (const formula of ["min(angle, other) * radius", "sin(angle + other) * radius"]) expect(turned(formula), formula).toEqual(["angle 0.52359878 rad", "other 1.5707963 rad"]);
+    expect(turned("sin(angle) * radius * other")).toEqual(["angle 30 deg", "other 1.5707963 rad"]);
+  });
+
   it("put a figure with its unit in brackets where it is raised, and one below nought", () => {
     const square = calculation({
       id: "demo.square", title: "A square",
@@ -127,5 +144,12 @@ describe("workings", () => {
     });
     const [min, side] = workings(least.solve({ one: "5 in", other: "7 in", face: "9 in2" }));
     expect([told(min!), told(side!)]).toEqual([["5 in"], ["3 in"]]);
+    const sum = calculation({
+      id: "demo.sum", title: "A sum",
+      given: { one: length("a"), face: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "face" } },
+      steps: { all: { is: "area", unit: ["ft2", "m2"], symbol: "s", formula: "one * one + face", basis } },
+    });
+    // 6 in are half a foot: a quarter of a square foot and one more.
+    expect(told(workings(sum.solve({ one: "6 in", face: "1 ft2" }))[0]!)).toEqual(["one: 6 in / 12 in/ft = 0.5 ft", "1.25 ft2"]);
   });
 });

@@ -45,6 +45,25 @@ describe("bondPattern without corners", () => {
     expect(wider.courses[0].headJoint.toString()).toBe("0.425 in");
   });
 
+  it("takes the half only where that comes nearer to the joint wanted than whole units do", () => {
+    // 477-5/8 in: 40 units leave 12-5/8 in over 39 joints, 0.324 in; 39-1/2 leave 18.4375 over 38-1/2, 0.479: both in the range.
+    // 469-5/8 in: 39 units leave 16-1/4 over 38, 0.428; 39-1/2 leave 10.4375 over 38-1/2, 0.271.
+    expect([both(bondPattern({ ...half, length: "477-5/8 in" }))[0], both(bondPattern({ ...half, length: "469-5/8 in" }))[0]]).toEqual(["40 x 11.625", "39 x 11.625"]);
+  });
+
+  it("may be two units long, or a unit and a half", () => {
+    expect(both(bondPattern({ ...half, offset: 0, length: "23-5/8 in" }))).toEqual(["2 x 11.625", "2 x 11.625"]);
+    expect(both(bondPattern({ ...half, length: "17-5/8 in" }))).toEqual(["1 x 11.625 + cut 5.625", "cut 5.625 + 1 x 11.625"]);
+  });
+
+  it("tells the least cut it took, where it cut and none was given", () => {
+    const told = (more: object): readonly boolean[] => {
+      const { assumptions, cautions } = bondPattern.solve({ ...half, length: "95-5/8 in", ...more });
+      return [assumptions.some((text) => text.startsWith("leastCut:")), cautions.some((text) => text.startsWith("Cut stone wet"))];
+    };
+    expect([told({}), told({ leastCut: "5 in" }), told({ offset: 0 }), told({ offset: 0, length: "99 in" })]).toEqual([[true, true], [false, true], [false, false], [true, true]]);
+  });
+
   it("a joint at an end is one joint more", () => {
     // 96 in: 8 units and 8 joints; 96-3/8: 9 joints, from the left end on.
     expect(both(bondPattern({ ...half, right: joint, length: "96 in" }))[0]).toBe("8 x 11.625");
@@ -62,7 +81,9 @@ describe("bondPattern without corners", () => {
   it("shifts by a third, where cuts of a third may be", () => {
     // u - 4 = 7-5/8 at one end; at the other 4 - 3/8 = 3-5/8 is what two thirds and a joint leave of a unit.
     const third = { ...half, offset: "1/3", length: "95-5/8 in" } as const;
-    expect(faults(bondPattern.try(third))).toEqual(["refused length"]);
+    const refused = bondPattern.try(third);
+    expect(faults(refused)).toEqual(["refused length"]);
+    expect(refused.ok ? "" : refused.problems[0]?.message).toMatch(/can be is 3\.625 in/);
     const pattern = bondPattern({ ...third, leastCut: "3-1/2 in" });
     expect([both(pattern)[1], pattern.lap?.toString()]).toEqual(["cut 7.625 + 7 x 11.625 + cut 3.625", "4 in"]);
   });
@@ -105,14 +126,27 @@ describe("bondPattern from corners inward", () => {
     expect(both(bondPattern({ ...twelve, left: corner, right: corner, length: "16-3/8 in" }))).toEqual(["leg 8 + leg 8", "leg 4 + cut 7.625 + leg 4"]);
     // With one corner alone a short wall is filled like any other: 12 - 8 - 3/8 is 3-5/8 of a cut, 12 - 4 - 3/8 is 7-5/8.
     expect(both(bondPattern({ ...twelve, left: corner, right: plain, length: "12 in", leastCut: "3-1/2 in" }))).toEqual(["leg 8 + cut 3.625", "leg 4 + cut 7.625"]);
-    // Exactly twice a leg: no joint between the long ones.
-    expect(faults(bondPattern.try({ ...twelve, left: corner, right: corner, length: "16 in" }))).toEqual(["refused length"]);
+    // Exactly twice a leg: no joint between the long ones, be they in the first course or in the second.
+    const noRoom = (firstCourse: "long leg" | "short leg"): string => {
+      const tried = bondPattern.try({ ...twelve, left: { ...corner, firstCourse }, right: { ...corner, firstCourse }, length: "16 in" });
+      expect(faults(tried)).toEqual(["refused length"]);
+      return tried.ok ? "" : (tried.problems[0]?.message ?? "");
+    };
+    expect([noRoom("long leg"), noRoom("short leg")]).toEqual([expect.stringContaining("course 1"), expect.stringContaining("course 2")]);
+    // The widest joint still lies between two legs.
+    expect(both(bondPattern({ ...twelve, unitLength: "7-3/4 in", left: corner, right: corner, length: "16-1/2 in" }))[0]).toBe("leg 8 + leg 8");
   });
 
   it("cautions where head joints come near each other", () => {
     // Legs of 8 and 7 in shift the joints by 1 in, less than a quarter of 11-5/8.
     const { cautions } = bondPattern.solve({ ...twelve, left: { ...corner, shortLeg: "7 in" }, right: plain, length: "103-5/8 in" });
     expect(cautions.some((text) => text.startsWith("Head joints of the two courses come within"))).toBe(true);
+    // A quarter of 11-5/8 in is 2-29/32 in: legs of 8 and 5-3/32 in shift the joints by just that, where all joints are 3/8 in.
+    const even = { least: "3/8 in", wanted: "3/8 in", most: "3/8 in" } as const;
+    const quarter = bondPattern.solve({ ...twelve, headJoint: even, left: { ...corner, shortLeg: "5-3/32 in" }, right: plain, length: "101 in" });
+    expect(quarter.answers.lap?.to("in").toString()).toBe("2.90625");
+    expect(quarter.cautions.some((text) => text.startsWith("Head joints"))).toBe(false);
+    expect(quarter.assumptions.some((text) => text.includes("leg"))).toBe(true);
   });
 });
 
@@ -121,6 +155,7 @@ describe("bondPattern: what has no answer", () => {
     expect(faults(bondPattern.try({ ...half, offset: undefined, length: "8 ft" }))).toEqual(["missing offset"]);
     expect(faults(bondPattern.try({ ...half, left: corner, length: "95-5/8 in" }))).toEqual(["refused offset"]);
     expect(faults(bondPattern.try({ ...half, left: { ...corner, shortLeg: "9 in" }, offset: undefined, length: "8 ft" }))).toEqual(["tooHigh left.shortLeg"]);
+    expect(faults(bondPattern.try({ ...half, right: { ...corner, shortLeg: "9 in" }, offset: undefined, length: "8 ft" }))).toEqual(["tooHigh right.shortLeg"]);
   });
 
   it("refuses one unit, and a length under that", () => {
@@ -164,6 +199,10 @@ describe("bondPattern of random courses", () => {
         continue;
       }
       laid += 1;
+      // The lap: the least distance of any joint of the one course from any of the other.
+      const [ours, theirs] = tried.solution.answers.courses.map(({ pieces }) => pieces.slice(0, -1).map(({ left, length: long }) => left.to("in").plus(long.to("in")).times(48).toNumber()));
+      const apart = (ours ?? []).flatMap((a) => (theirs ?? []).map((b) => Math.abs(a - b)));
+      expect((tried.solution.answers.lap?.toNumber("in") ?? Infinity) * 48).toBeCloseTo(Math.min(...apart), 9);
       for (const { pieces, headJoint: width, wholeUnits, cutUnits } of tried.solution.answers.courses) {
         const wide = width.to("in").times(48);
         let at = ends[0].kind === "joint" ? wide : wide.times(0);

@@ -51,6 +51,12 @@ describe("coursing: the joint that closes", () => {
     expect(ashlar.storyRod.map(({ foot }) => foot.reads)).toEqual(["0 in", "8 in", "1 ft", "1 ft 8 in", "2 ft"]);
   });
 
+  it("reads a tape of 32nds as well", () => {
+    // The second course stands at 7-5/8 + 19/40 in = 8.1 in: 3/32 on the one tape, 2/16 on the other.
+    const foot = (tape: "1/16 in" | "1/32 in"): string | undefined => coursing({ ...onLedger, height: "81 in", tape }).storyRod[1]?.foot.reads;
+    expect([foot("1/16 in"), foot("1/32 in")]).toEqual(["8-1/8 in", "8-3/32 in"]);
+  });
+
   it("in millimetres", () => {
     const metric = coursing({ height: "2.7 m", unitHeights: ["65 mm"], bedJoint: { least: "8 mm", wanted: "10 mm", most: "12 mm" }, datum: "bed to bed", bedJointLies: "under the unit", tape: "1 mm" });
     expect([metric.courses.toString(), metric.bedJoint.toString(), metric.storyRod.at(-1)?.top.reads]).toEqual(["36", "10 mm", "2700 mm"]);
@@ -92,6 +98,16 @@ describe("coursing: the cut course", () => {
     expect(wall.storyRod.map(({ cut }) => cut)).toEqual([true, false, false, true]);
   });
 
+  it("counts what fits with the joint that is wanted, whatever the ends", () => {
+    // Unit to unit, 16.3 in: two units and one joint are 15-5/8; the joint of 1.05 in is too wide, and one cut would be 0.3 in. One
+    // unit and two joints leave 7.925 in for two.
+    const between = coursing({ ...eight, datum: "unit to unit", height: "16.3 in" });
+    expect([told(between), between.cutHeight?.toString()]).toEqual(["3 courses, 2 cut, 3/8", "3.9625 in"]);
+    // Bed to bed, 23.6 in: three would have joints of 0.242 in; two and three joints leave 7.225 in.
+    const onTop = coursing({ ...onLedger, height: "23.6 in" });
+    expect([told(onTop), onTop.cutHeight?.toString()]).toEqual(["3 courses, 1 cut, 3/8", "7.225 in"]);
+  });
+
   it("says so, and what the least cut is", () => {
     const { assumptions, cautions } = coursing.solve({ ...onLedger, height: "30 in" });
     expect(assumptions).toEqual([expect.stringMatching(/^leastCut: no piece smaller than half a unit/)]);
@@ -111,6 +127,8 @@ describe("coursing: what has no answer", () => {
   it("is refused, all at once", () => {
     expect(faults(coursing.try({ ...eight, datum: "bed to bed", height: "80 in", bedJoint: { least: "1/2 in", wanted: "3/8 in", most: "1/4 in" } }))).toEqual(["tooLow bedJoint.wanted", "tooHigh bedJoint.wanted", "missing bedJointLies"]);
     expect(faults(coursing.try({ ...onLedger, datum: "opening", height: "80 in", unitHeights: [] }))).toEqual(["refused bedJointLies", "refused unitHeights"]);
+    const heights = (count: number): object => ({ ...onLedger, height: "80 in", unitHeights: Array.from({ length: count }, () => "7-5/8 in") });
+    expect([faults(coursing.try(heights(100))), faults(coursing.try(heights(101)))]).toEqual([[], ["refused unitHeights"]]);
     expect(faults(coursing.try({ ...onLedger, height: "80", tape: "1/8 in", unitHeights: ["0 in"] }))).toEqual(["noUnit height", "tooLow unitHeights.0", "notAChoice tape"]);
   });
 

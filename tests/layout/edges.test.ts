@@ -40,4 +40,23 @@ describe("headsAndSills", () => {
     expect(faults(headsAndSills.try(wall(1, 501)))).toEqual(["refused openings"]);
     expect(faults(headsAndSills.try(wall(1, 0)))).toEqual(["refused openings"]);
   });
+
+  it("takes openings within 1,000 of the lowest units, and no higher", () => {
+    const wall = (head: string): ReturnType<typeof headsAndSills.try> => headsAndSills.try({ unitHeights: ["7-5/8 in"], bedJoint: "3/8 in", openings: [{ head }] });
+    expect(wall("7625 in").ok).toBe(true);
+    const higher = wall("7626 in");
+    expect(faults(higher)).toEqual(["tooHigh openings"]);
+    expect(higher.ok ? "" : higher.problems[0]?.message).toMatch(/1,?000 courses/);
+  });
+
+  it("spreads over a single joint, down to none", () => {
+    const first = (unit: string, bedJoint: string, sill: string): readonly unknown[] => {
+      const [level] = headsAndSills({ unitHeights: [unit as "1 in"], bedJoint: bedJoint as "1 in", openings: [{ sill: sill as "1 in" }] }).levels;
+      return [level?.best, level?.spread?.fromCourse, level?.spread?.toCourse, level?.spread?.each.toString()];
+    };
+    // The first course line is at 8 in.
+    expect(first("7-5/8 in", "3/8 in", "8-1/32 in")).toEqual(["spread", 1, 1, "0.03125 in"]);
+    expect(first("7-15/16 in", "1/16 in", "7-15/16 in")).toEqual(["spread", 1, 1, "-0.0625 in"]);
+    expect(first("7-31/32 in", "1/32 in", "7-15/16 in")[0]).toBe("cut");
+  });
 });

@@ -77,7 +77,8 @@ describe("ledgerLine", () => {
     expect([ledger.atHighest, ledger.atLowest].map((under) => `${String(under?.courses)} and ${String(under?.rest)}`)).toEqual(["0 and 4 in", "1 and 2 in"]);
     expect(ledger.twoAlike).toBeUndefined();
     // With a smaller cut allowed there is room for 4 - 1/16 in, 3-9/16 of them stone.
-    expect(ledgerLine({ ...line, clearance: "4-1/16 in", leastCut: "3-1/2 in", foot: "along the ground" }).atHighest?.rest.toString()).toBe("3.9375 in");
+    const smaller = ledgerLine({ ...line, clearance: "4-1/16 in", leastCut: "3-1/2 in", foot: "along the ground" });
+    expect([smaller.height, smaller.courses, smaller.atHighest?.courses, smaller.atHighest?.rest].map(String)).toEqual(["8 in", "4", "0", "3.9375 in"]);
   });
 
   it("cuts two alike where a whole course would leave a sliver", () => {
@@ -103,6 +104,11 @@ describe("ledgerLine", () => {
   it("refuses a least cut that nothing asks for, and ground above the line", () => {
     expect(faults(ledgerLine.try({ ...line, foot: "level", leastCut: "3 in" }))).toEqual(["refused leastCut"]);
     expect(faults(ledgerLine.try({ ...line, foot: "level", clearance: "41 in" }))).toEqual(["tooLow courses"]);
+  });
+
+  it("doubts a height that has not set under one course, and no other", () => {
+    const doubts = (uncured: "4 ft"): boolean => ledgerLine.solve({ ...line, uncuredHeight: uncured, foot: "level" }).cautions.some((text) => text.startsWith("The height that has not set is less than one course"));
+    expect(["7.6 in", "7-5/8 in", "4 ft"].map((height) => doubts(height as "4 ft"))).toEqual([true, false, false]);
   });
 
   it("says what it leaves to others", () => {

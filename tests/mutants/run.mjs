@@ -25,14 +25,16 @@ const besides = { core: ["units", "render"] };
 const testedElsewhere = ["src/takeoff/rows/", "src/takeoff/take-off-rows.ts"];
 /** Tests of types alone, which are gone when a mutant runs. */
 const ofTypes = ["tests/core/compiler.test.ts"];
-/** How long a mutant may stay silent, in ms, before it counts as killed: it hangs. Before the first one, all files compile. */
-const patience = 60_000;
-const patienceAtFirst = 600_000;
-
 const { values: options, positionals: folders } = parseArgs({
   allowPositionals: true,
   options: { sample: { type: "string" }, seed: { type: "string", default: "1" }, file: { type: "string", default: "" }, again: { type: "boolean", default: false }, quick: { type: "boolean", default: false } },
 });
+
+/** How long a mutant may stay silent, in ms, before it counts as killed: it hangs. Before the first one, all files compile. */
+const patience = options.quick ? 30_000 : 60_000;
+const patienceAtFirst = 600_000;
+/** A test file that takes longer, in ms, is left out. */
+const longest = options.quick ? 10_000 : Infinity;
 
 const equivalents = /** @type {readonly Equivalent[]} */ (JSON.parse(readFileSync(path.join(import.meta.dirname, "equivalent.json"), "utf8")));
 const keyOf = (/** @type {{ file: string, within: string, before: string, after: string }} */ { file, within, before, after }) => [file, within, before, after].join("\n");
@@ -48,16 +50,26 @@ function drawn(all, count, seed) {
   return all.map((one, index) => ({ one, index, order: next() })).sort((a, b) => a.order - b.order).slice(0, count).sort((a, b) => a.index - b.index).map(({ one }) => one);
 }
 
+/** @type {import("node:child_process").ChildProcess | undefined} */
+let running;
+// A worker that is in an endless loop does not see that this process has gone.
+for (const signal of /** @type {const} */ (["SIGINT", "SIGTERM"])) process.on(signal, () => {
+  running?.kill("SIGKILL");
+  process.exit(1);
+});
+
 /** @param {readonly string[]} tests @param {readonly Mutant[]} mutants @param {(id: string, verdict: Verdict) => void} judged @returns {Promise<void>} */
 async function runAll(tests, mutants, judged) {
   let left = [...mutants];
+  const tooLong = new Set();
   while (left.length > 0) {
     /** @type {string | undefined} */
     let begun;
     const done = new Set();
     const worker = fork(path.join(import.meta.dirname, "worker.mjs"), { execArgv: ["--max-old-space-size=1500"], stdio: ["ignore", "ignore", "inherit", "ipc"] });
+    running = worker;
     let timer = setTimeout(() => worker.kill("SIGKILL"), patienceAtFirst);
-    worker.send({ tests, mutants: left, longest: options.quick ? 10_000 : Infinity });
+    worker.send({ tests: tests.filter((file) => !tooLong.has(file)), mutants: left, longest });
     worker.on("message", (/** @type {any} */ message) => {
       clearTimeout(timer);
       if (message.kind === "begun") begun = message.id;
@@ -66,6 +78,7 @@ async function runAll(tests, mutants, judged) {
         done.add(message.id);
         judged(message.id, message);
       }
+      if (message.kind === "unchanged" && message.time >= longest) tooLong.add(message.file);
       if (message.kind === "unchanged" && message.time > 1000) console.log(`  ${message.file} takes ${(message.time / 1000).toFixed(1)} s`);
       if (message.kind === "left out") console.log(`  ${message.file} is left out: it waits at its top level or mocks modules, which cannot be done here`);
       if (message.kind === "failed") {
@@ -109,10 +122,8 @@ async function runFolder(folder) {
     const mutant = byId.get(id);
     if (mutant !== undefined) verdicts.set(keyOf(mutant), verdict);
     count += 1;
-    if (count % 200 === 0) {
-      console.log(`  ${String(count)} after ${((Date.now() - begun) / 1000).toFixed(0)} s`);
-      save();
-    }
+    if (count % 200 === 0) console.log(`  ${String(count)} after ${((Date.now() - begun) / 1000).toFixed(0)} s`);
+    if (count % 50 === 0) save();
   });
   save();
   if (options.quick) console.log("  Files that take over ten seconds were left out.");
@@ -122,22 +133,39 @@ async function runFolder(folder) {
   const noticed = killed + hung;
   for (const { file, line, before, after } of of("invalid")) console.log(`not to be read: ${file}:${String(line)}\n  - ${before}\n  + ${after}`);
   const score = (100 * noticed) / (noticed + survived.length);
-  const row = [folder, whole.length, all.length, refused, equivalent, killed, hung, survived.length, `${score.toFixed(1)} %`, new Date().toISOString().slice(0, 10)].map(String);
+  const seedsBefore = (keptRows().find((row) => row[0] === folder)?.[5] ?? "").split(", ").filter((seed) => seed !== "");
+  const seeds = options.sample === undefined ? seedsBefore : [...new Set([...seedsBefore, options.seed])];
+  const fresh = options.sample === undefined ? "" : options.again || seedsBefore.includes(options.seed) ? "no" : "yes";
+  const row = [
+    folder, whole.length, all.length, options.sample === undefined ? "all" : options.seed, fresh, seeds.join(", "), options.quick ? "but the slow" : "all",
+    refused, equivalent, killed, hung, survived.length, `${score.toFixed(1)} %`, new Date().toISOString().slice(0, 10),
+  ].map(String);
   console.log(`${folder}: ${score.toFixed(1)} % of ${String(noticed + survived.length)}; ${String(killed)} killed, ${String(hung)} hung, ${String(survived.length)} survived, ${String(equivalent)} equivalent, ${String(refused)} refused by the dimension check; ${((Date.now() - begun) / 1000).toFixed(0)} s`);
   const keys = new Set(whole.map(keyOf));
   for (const one of equivalents) if (files.includes(one.file) && one.file.includes(options.file) && !keys.has(keyOf(one))) console.log(`no such mutant any more: ${keyOf(one)}`);
   if (options.file === "") keepScore(row);
 }
 
-const head = ["folder", "mutants", "run", "refused by the dimension check", "equivalent", "killed", "hung", "survived", "score", "date"];
+const head = ["folder", "mutants", "run", "seed", "fresh", "seeds drawn so far", "tests", "refused by the dimension check", "equivalent", "killed", "hung", "survived", "score", "date"];
+const scores = path.join(import.meta.dirname, "scores.md");
+
+/** The rows of scores.md, each as its cells. */
+function keptRows() {
+  const lines = existsSync(scores) ? readFileSync(scores, "utf8").split("\n").filter((line) => line.startsWith("| ")).slice(1) : [];
+  return lines.map((line) => line.split("|").slice(1, -1).map((cell) => cell.trim()));
+}
 
 /** @param {readonly string[]} row */
 function keepScore(row) {
-  const file = path.join(import.meta.dirname, "scores.md");
-  const lines = existsSync(file) ? readFileSync(file, "utf8").split("\n").filter((line) => line.startsWith("| ")).slice(1) : [];
   const line = (/** @type {readonly string[]} */ cells) => `| ${cells.join(" | ")} |`;
-  const kept = [...lines.filter((one) => one.split("|")[1]?.trim() !== row[0]), line(row)].sort();
-  writeFileSync(file, `# Scores of the last mutation tests\n\nThe score is killed and hung of those run, less the refused and the equivalent. Where fewer are run than there are,\nthey are drawn, and the tests were written for what survived of that draw: a fresh one scores lower.\n\n${line(head)}\n|${"---|".repeat(head.length)}\n${kept.join("\n")}\n`);
+  const kept = [...keptRows().filter(([folder]) => folder !== row[0]), row].map(line).sort();
+  const words = [
+    "The score is killed and hung of those run, less the refused and the equivalent. `seed` is all where every mutant was run, else",
+    "that of the draw; a draw is fresh where no seed alike was drawn before, so that no test can have been written for what",
+    "survived of it: only a fresh one tells the score of the folder. Without the slow tests, those of over ten seconds, the score is a",
+    "lower bound.",
+  ];
+  writeFileSync(scores, `# Scores of the last mutation tests\n\n${words.join("\n")}\n\n${line(head)}\n|${"---|".repeat(head.length)}\n${kept.join("\n")}\n`);
 }
 
 for (const folder of folders) await runFolder(folder);

@@ -85,6 +85,8 @@ describe("holds by the record of the wall", () => {
   it("looks before the clock is believed, and may go by the usual wait", () => {
     const found = plan([stage("setting", 16), pointing({ typical: "48 h" })], { holdsBy: "typical" });
     expect(found.stages[1]).toMatchObject({ begins: "2026-06-03T11:15-05:00[America/Chicago]", hold: { after: "setting", test: "no unit moves under the thumb" } });
+    expect([at(found.stages[1]?.hold?.earliest ?? ""), at(found.stages[1]?.hold?.typical ?? "")]).toEqual(["2026-06-02T11:15", "2026-06-03T11:15"]);
+    expect(plan([stage("setting", 16), pointing()]).stages[1]?.hold).not.toHaveProperty("typical");
   });
 
   it("waits for a stage that is named, while others go on", () => {
@@ -122,6 +124,15 @@ describe("weather and frost", () => {
     expect([setting("stops"), setting("goes on")]).toEqual([["setting 2026-06-01T07:00 2026-06-01T13:15"], ["setting 2026-06-01T07:00 2026-06-01T11:15"]]);
   });
 
+  it("begins when the weather lets it, and takes the wind that goes with the heat", () => {
+    const cold = [...steady("39 degF", 2), ...steady("60 degF", 100)];
+    // Two hours of the shift are lost: 07:00 to 09:00.
+    expect(spans(plan([stage("setting", 16, { inWeather: "stops" })], { weather: air(cold) }))).toEqual(["setting 2026-06-01T09:00 2026-06-01T13:15"]);
+    const hot = readingsFrom("2026-06-01T12:00Z", steady("95 degF", 100));
+    const tried = (wind: object): readonly string[] => faults(dayPlan.try({ ...crew, wall: wall(steady("70 degF", 100)), weather: { ruleSet: "TMS 602-02", stopBelow: "40 degF", record: { zone: "America/Chicago", every: "1 h", readings: hot.map((reading) => ({ ...reading, ...wind })) } }, stages: [stage("setting", 16, { inWeather: "stops" })] }));
+    expect([tried({ wind: "5 mph" }), tried({})]).toEqual([[], ["missing weather.record.readings.0.wind"]]);
+  });
+
   it("a day that is all stopped is left out; beyond the record nothing is planned", () => {
     expect(spans(plan([stage("setting", 8, { inWeather: "stops" })], { weather: air([...steady("30 degF", 24), ...steady("60 degF", 24)]) }))[0]).toMatch(/^setting 2026-06-02T07:00 /);
     const tried = (weather: object | undefined): readonly string[] => faults(dayPlan.try({ ...crew, wall: wall(steady("70 degF", 100)), weather, stages: [stage("setting", 40, { inWeather: "stops" })] }));
@@ -145,6 +156,17 @@ describe("batches", () => {
     const found = plan([stage("setting", 40, { batches: mix })]);
     expect(found.stages[0]?.days.map(({ from, batches }) => [at(from), String(batches)])).toEqual([["2026-06-01T07:12", "13"], ["2026-06-02T07:12", "4"]]);
     expect(found.days.map(({ batches }) => String(batches))).toEqual(["13", "4"]);
+  });
+
+  it("begins with the first water, and not on a day on which the shift is over before the first unit", () => {
+    expect(spans(plan([stage("setting", 8, { batches: mix })]))[0]).toMatch(/^setting 2026-06-01T07:00 /);
+    // From 15:25 the first unit would be set at 15:37.
+    expect(plan([stage("setting", 8, { batches: mix })], { start: "2026-06-01T15:25" }).stages[0]?.days.map(({ from }) => at(from))).toEqual(["2026-06-02T07:12"]);
+  });
+
+  it("goes by either rule for its life: at the reference itself they agree", () => {
+    const { stages } = plan([stage("setting", 8, { batches: mix })], { rule: "Arrhenius" });
+    expect(at(stages[0]?.days[0]?.firstBatch?.clock?.discard ?? "")).toBe("2026-06-01T09:00");
   });
 
   it("the clock of the first batch, its life by the wall: 2 h at 70 degF are 1 h at 88 degF", () => {
@@ -194,6 +216,9 @@ it("refuses all that is wrong in one go", () => {
   const tried = (more: object): readonly string[] => faults(dayPlan.try({ ...crew, wall: wall(steady("70 degF", 50)), stages: [stage("a", 1)], ...more }));
   expect(tried({ stages: [stage("a", 1), stage("a", 1, { persons: 5 })] })).toEqual(["refused stages.1.name", "tooHigh stages.1.persons"]);
   expect(tried({ stages: [] })).toEqual(["refused stages"]);
+  // Of a long name the first 80 letters are told.
+  const long = dayPlan.try({ ...crew, wall: wall(steady("70 degF", 50)), stages: [stage(`b${"x".repeat(99)}`, 1), stage(`b${"x".repeat(99)}`, 1)] });
+  expect(long.ok ? "" : long.problems[0]?.message).toContain(`"b${"x".repeat(79)}"`);
   expect(tried({ shifts: { ...shifts, until: "07:00", workdays: [], closed: ["2026-02-30"] } })).toEqual(["refused shifts.closed.0", "refused shifts.until", "refused shifts.workdays"]);
   expect(tried({ shifts: { ...shifts, breaks: "8.5 h" } })).toEqual(["tooLow shifts.atTool"]);
   expect(tried({ crew: 0, holdsBy: "most", reference: "39 degF" })).toEqual(["tooLow crew", "tooLow reference", "notAChoice holdsBy"]);

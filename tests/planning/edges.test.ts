@@ -1,8 +1,12 @@
 // Shifts and batches at their edge.
 import { describe, expect, it } from "vitest";
 import { batchRecord } from "../../src/planning/batch-record.js";
+import { bedFromUsage } from "../../src/planning/bed-from-usage.js";
+import { crewDays } from "../../src/planning/crew-days.js";
 import { dayPlan } from "../../src/planning/day-plan.js";
 import { placeArea } from "../../src/planning/place-area.js";
+import { usedAgainstPlan } from "../../src/planning/used-against-plan.js";
+import { wasteFromUsage } from "../../src/planning/waste-from-usage.js";
 import { waterFromUsage } from "../../src/planning/water-from-usage.js";
 import { faults } from "../support/faults.js";
 
@@ -48,6 +52,16 @@ describe("batchRecord", () => {
     expect(overlaps(batch("09", "5 qt", high), batch("10", "6 qt", over))).toEqual(["E3: 09 and 10"]);
   });
 
+  it("keeps a note, and tells the first 80 letters of a name that is taken", () => {
+    const place = { bottom: "2 ft", top: "3 ft" };
+    const noted = batchRecord.try({ zone: "America/Chicago", batches: [{ ...batch("09", "5 qt", place), note: "first of the day" }, batch("10", "5 qt", { bottom: "3 ft", top: "4 ft" })] });
+    const rows = noted.ok ? noted.solution.answers.batches : [];
+    expect(rows.map((row) => ("note" in row ? row.note : "none"))).toEqual(["first of the day", "none"]);
+    const name = `b${"x".repeat(99)}`;
+    const twice = batchRecord.try({ zone: "America/Chicago", batches: [{ ...batch("09", "5 qt", place), batch: name }, { ...batch("10", "5 qt", { bottom: "3 ft", top: "4 ft" }), batch: name }] });
+    expect(twice.ok ? "" : twice.problems[0]?.message).toContain(`"b${"x".repeat(79)}"`);
+  });
+
   it("tells the driest and the wettest batch, and whether all are even to 2 %", () => {
     const place = { bottom: "2 ft", top: "3 ft" };
     const record = batchRecord.try({ zone: "America/Chicago", batches: [batch("09", "5.5 qt", place), batch("10", "5 qt", { bottom: "3 ft", top: "4 ft" }), batch("11", "6 qt", { bottom: "4 ft", top: "5 ft" })] });
@@ -58,7 +72,25 @@ describe("batchRecord", () => {
   });
 });
 
+describe("lists", () => {
+  it("have an end, which is told", () => {
+    const rate = { of: "area", amount: "1 ft2", per: "1 ft2", hours: "1 h", factor: 1 };
+    const day = { workday: "10 h", lunch: "1 h", travel: "0.5 h", breaks: "0.5 h", paid: "9 h" };
+    const tried = [
+      crewDays.try({ tasks: Array.from({ length: 1001 }, () => ({ name: "task", rate })), day, crew: 5, availability: "80 %" }),
+      usedAgainstPlan.try({ items: Array.from({ length: 1001 }, () => ({ of: "waste", name: "units", bought: 66, leftOver: 3, netPacks: 60, waste: "5 %", tolerance: "2 %" })) }),
+    ];
+    expect(tried.map((one) => (one.ok ? "" : one.problems[0]?.message))).toEqual([expect.stringMatching(/1,?001 tasks.*1 to 1,?000/), expect.stringMatching(/1,?001 items.*1 to 1,?000/)]);
+  });
+});
+
 describe("places and water", () => {
+  it("what is lost is not on the wall, and what was all left over was not used", () => {
+    // 40 bags of 0.5 ft3 less a tenth.
+    expect(bedFromUsage({ bagsUsed: 40, bagYield: "0.5 ft3", lossShare: "10 %", area: "432 ft2", plannedBed: "1/2 in" }).onWall.toString()).toBe("18 ft3");
+    expect(wasteFromUsage({ bought: 66, leftOver: 66, netPacks: 60, waste: "5 %" }).actualWaste.toString()).toBe("-100 %");
+  });
+
   it("a place has a width and a height", () => {
     const place = { left: "0 ft", right: "2 ft", bottom: "0 ft", top: "3 ft" };
     expect(placeArea.try(place).ok).toBe(true);

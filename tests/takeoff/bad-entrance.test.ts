@@ -38,6 +38,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   // layers
   [["layers", 10, "lots"], undefined, /^missing layers\[10\]\.lots: .* "by elevation" .* or "together"/],
   [["layers", 6, "beyond"], undefined, /^missing layers\[6\]\.beyond: .* such as 0 in/],
+  [["layers", 3, "over"], "sheeting", /^notAChoice layers\[3\]\.over: "sheeting" .*: sheathing, cement board$/],
   [["layers", 8, "beyond"], "1 in", /^unknown layers\[8\]\.beyond: .* only sills and heads/],
   [["layers", 8, "along"], ["soffit"], /^notAChoice layers\[8\]\.along\[0\]: "soffit" is not offered; write one of base, sills/],
   [["layers", 8, "along"], ["round openings"], /^refused layers\[8\]\.along: round openings: the job has none of these/],
@@ -104,4 +105,53 @@ it("an unknown key is refused by its path anywhere in the job", () => {
 it("all that is wrong comes together", () => {
   const bad = withValue(["prices", "items", "sheathing", "each"], "3 EUR", withValue(["labour", "tasks", 1, "of"], "roof", withValue(["spare", "tiles"], "1 %", withValue(["packs", "cap"], { length: "4 ft" }))));
   expect(problemsOf(bad).map((message) => message.split(":")[0])).toEqual(["unknown spare.tiles", "notAChoice labour.tasks[1].of", "refused prices.items.sheathing.each", "unknown packs.cap"]);
+});
+
+describe("a job that lacks a pack or an allowance says so, and goes on to what is wrong behind it", () => {
+  // Every kind of layer that has an item: those of the entrance, and a wall of foam, mat and lath before its last layer.
+  const fastened = { fastenersPerArea: "1.5 /ft2" };
+  const more = [
+    { kind: "foam board", name: "foam", boardWidth: "4 ft", boardHeight: "8 ft", ...fastened },
+    { kind: "sheet goods", name: "mat", sheetWidth: "39 in", sideLap: "3 in", endLap: "4 in", ...fastened },
+    { kind: "lath", name: "lath", sheetWidth: "27 in", sheetLength: "8 ft", sideLap: "1 in", endLap: "2 in", ...fastened },
+    { kind: "scratch coat", name: "scratch coat", thickness: "3/8 in" },
+  ];
+  const pieces = { pieces: 100 };
+  const full = {
+    ...good,
+    layers: [...good.layers.slice(0, -1), ...more, ...good.layers.slice(-1)],
+    packs: { ...good.packs, "foam fasteners": pieces, mat: { length: "50 ft" }, "mat fasteners": pieces, "lath fasteners": pieces, "scratch coat": { bag: "80 lb", yield: "0.5 ft3", waterLow: "5 qt", waterHigh: "6 qt" } },
+    allowances: { ...good.allowances, ...Object.fromEntries(["foam", "foam fasteners", "mat", "mat fasteners", "lath", "lath fasteners", "scratch coat"].map((name) => [name, { waste: "5 %" }])) },
+  };
+  const pathsOf = (job: unknown): readonly string[] => {
+    const tried = takeOff.try(job);
+    return tried.ok ? [] : tried.problems.map(({ code, path }) => `${code} ${path.join(".")}`);
+  };
+  // The rod behind the sealant is the last item of all.
+  const last = "backer rod";
+
+  it("lacks nothing at first", () => {
+    expect(pathsOf(full)).toEqual([]);
+  });
+
+  it.each(Object.keys(full.packs).filter((item) => item !== last))("no pack of %s, and none of the last item", (item) => {
+    expect(pathsOf(withValue(["packs", item], undefined, withValue(["packs", last], undefined, full))).sort()).toEqual([`missing packs.${item}`, `missing packs.${last}`].sort());
+  });
+
+  it.each(Object.keys(full.allowances).filter((item) => item !== last))("no allowance for %s, and no pack of the last item", (item) => {
+    expect(pathsOf(withValue(["allowances", item], undefined, withValue(["packs", last], undefined, full))).sort()).toEqual([`missing allowances.${item}`, `missing packs.${last}`].sort());
+  });
+
+  it.each([
+    ["a lap of the ledger as long as its pieces", ["layers", 5, "lap"], "16 ft", "tooLow layers.5.cover"],
+    ["a lap of the flashing as long as its pieces", ["layers", 6, "lap"], "10 ft", "tooLow layers.6.cover"],
+    ["a lap of the mat as wide as it is", ["layers", 13, "sideLap"], "39 in", "tooLow layers.13.courseCover"],
+    ["more water at least than at most", ["packs", "setting mortar", "waterLow"], "7 qt", "tooLow packs.setting mortar.holdBack"],
+    ["a lap of the lath as wide as it is", ["layers", 14, "sideLap"], "27 in", "tooLow layers.14.widthBetweenLaps"],
+  ] as const)("%s", (_, path, value, problem) => {
+    const told = pathsOf(withValue(path, value, withValue(["packs", last], undefined, full)));
+    expect(told).toContain(`missing packs.${last}`);
+    // Goods from a roll are laid on each face by itself, and each says so.
+    expect([...new Set(told.filter((one) => one !== `missing packs.${last}`))]).toEqual([problem]);
+  });
 });

@@ -28,6 +28,13 @@ describe("faces", () => {
     expect(faults(stoneFace.try({ ...nothing, walls: "100 ft2", openings: "100 ft2", returns: "0 ft2", turned: "0 ft2" }))).toEqual(["tooLow face"]);
     expect(faults(backingFace.try({ ...nothing, walls: "100 ft2", openings: "100 ft2" }))).toEqual(["tooLow face"]);
   });
+
+  it("that of the backing is smaller by what the stone grows round its edges, and larger by what it loses inside corners", () => {
+    // 100 - 10 + 5 - 3 + 2
+    expect(backingFace({ walls: "100 ft2", openings: "10 ft2", soffits: "5 ft2", growth: "3 ft2", loss: "2 ft2" }).face.toString()).toBe("94 ft2");
+    // 100 - 10 + 5 + 4 + 1 + 3 - 2
+    expect(stoneFace({ walls: "100 ft2", openings: "10 ft2", soffits: "5 ft2", returns: "4 ft2", turned: "1 ft2", growth: "3 ft2", loss: "2 ft2" }).face.toString()).toBe("101 ft2");
+  });
 });
 
 describe("fastenersByArea", () => {
@@ -35,6 +42,9 @@ describe("fastenersByArea", () => {
     // 100 ft2 x 1.5 = 150; x 1.1 = 165; in packs of 100: 2.
     const order = fastenersByArea({ area: "100 ft2", fastenersPerArea: "1.5 /ft2", waste: "10 %", packCount: 100 });
     expect([order.net, order.withWaste, order.packs].map(String)).toEqual(["150", "165", "2"]);
+    // 101 ft2: 151.5; x 1.1 = 166.65: 167 of them.
+    const more = fastenersByArea({ area: "101 ft2", fastenersPerArea: "1.5 /ft2", waste: "10 %", packCount: 100 });
+    expect([more.withWaste, more.toOrder, more.packs].map(String)).toEqual(["166.65", "167", "2"]);
   });
 });
 
@@ -107,6 +117,73 @@ describe("compareTakeOffs", () => {
     expect(compared.lines.map(({ item }) => item)).toContain("flat units");
     expect(compared.unchanged).not.toContain("flat units");
     expect(compared.unchanged).toContain("corner units");
+  });
+});
+
+describe("what a layer says of itself", () => {
+  const lineOf = (job: object, name: string): ReturnType<typeof taken>["answers"]["lines"][number] => {
+    const line = taken(job).answers.lines.find(({ item }) => item === name);
+    if (line === undefined) throw new Error(`${name} is not in the list`);
+    return line;
+  };
+
+  it("a lap of the ledger takes cover from every piece but the first", () => {
+    // Pieces of 16 ft: the first covers 16, each further one 15.
+    const line = lineOf(withLayer("ledger", { lap: "1 ft" }), "ledger");
+    expect(line.packs?.toNumber()).toBe(Math.ceil((line.net.toNumber("ft" as never) * 1.05 - 1) / 15));
+    const butting = lineOf(withLayer("ledger", { lap: "0 in" }), "ledger");
+    expect(butting.packs?.toNumber()).toBe(Math.ceil((butting.net.toNumber("ft" as never) * 1.05) / 16));
+    expect(line.packs?.toNumber()).toBeGreaterThan(butting.packs?.toNumber() ?? 0);
+  });
+
+  it("an edge distance of its own makes lines of screws shorter", () => {
+    // 8 ft less 8 in at either end is 80 in, ten spaces and 11 screws; less 3/8 in 95-1/4, twelve spaces and 13. Four lines a board.
+    const screws = (edgeDistance: object): string => lineOf({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === "boards" && layer.name === "sheathing" ? { ...without(layer, "edgeDistance"), ...edgeDistance } : layer)) }, "sheathing screws").net.toString();
+    expect([screws({ edgeDistance: "8 in" }), screws({ edgeDistance: "3/8 in" }), screws({})]).toEqual([String(23 * 44), String(23 * 52), String(23 * 52)]);
+  });
+
+  it("an allowance of the barrier may be waste as well as loss", () => {
+    const line = lineOf({ ...entranceInFeet, allowances: { ...entranceInFeet.allowances, barrier: { waste: "25 %" } } }, "barrier");
+    expect([line.allowanceIs, String(line.allowance)]).toEqual(["waste", "25 %"]);
+    // A quarter on top of the net is a fifth of what is bought.
+    expect(line.packs?.toString()).toBe(lineOf(entranceInFeet, "barrier").packs?.toString());
+  });
+
+  it("the barrier deducts openings from the size that is told, all of them where none is, and says so", () => {
+    const [all, none, large] = [taken(withLayer("barrier", { deductFrom: undefined })), taken(withLayer("barrier", { deductFrom: "0 ft2" })), taken(withLayer("barrier", { deductFrom: "100 ft2" }))];
+    const said = [all, none, large].map(({ assumptions }) => assumptions.includes("barrier: all openings are deducted"));
+    expect(said).toEqual([true, false, false]);
+    const net = ({ answers }: typeof all): number => answers.lines.find(({ item }) => item === "barrier")?.net.toNumber("gal" as never) ?? 0;
+    expect(net(all)).toBe(net(none));
+    // Openings of 48 + 40 + 12 = 100 ft2, none of which is 100 ft2 by itself: two films of 18 mil on 100 ft2 more, 231 in3 a gallon.
+    expect(net(large) - net(none)).toBeCloseTo((2 * 0.018 * 100 * 144) / 231, 9);
+    expect(all.assumptions.some((text) => text.startsWith("barrier: taken over the faces as they were measured, and into the openings all round"))).toBe(true);
+  });
+});
+
+describe("corner units", () => {
+  const plain = {
+    measuredTo: "backing",
+    elevations: [{ name: "north", shape: { kind: "rectangle", width: "40 ft", height: "8 ft" }, openings: [], outsideCorners: [] }],
+    layers: [
+      { kind: "studs", spacing: "16 in" },
+      { kind: "setting bed", name: "mortar", bed: { from: "thickness", thickness: "1/2 in" }, backButter: "1/8 in", butteredShare: "100 %" },
+      { kind: "units", name: "units", unitLength: "11-5/8 in", unitHeight: "3-5/8 in", unitThickness: "1 in", headJoint: "3/8 in", bedJoint: "3/8 in" },
+    ],
+    packs: { mortar: { bag: "50 lb", yield: "0.5 ft3", waterLow: "5 qt", waterHigh: "6 qt" }, units: { pieces: 40 } },
+    allowances: { mortar: { waste: "10 %" }, units: { waste: "10 %" } },
+  };
+
+  it("are asked for where there is a corner, and only there", () => {
+    expect(faults(takeOff.try(plain))).toEqual([]);
+    const cornered = { ...plain, elevations: plain.elevations.map((one) => ({ ...one, outsideCorners: [{ height: "8 ft", otherFace: "unclad" }] })) };
+    expect(faults(takeOff.try(cornered))).toEqual(["missing layers.2.corners"]);
+  });
+});
+
+describe("a line", () => {
+  it("names what its own last step stands on", () => {
+    for (const { item, basis, solution } of taken(entranceInFeet).answers.lines) if (solution.steps.length > 0) expect(basis, item).toEqual(solution.steps[solution.steps.length - 1]?.basis);
   });
 });
 

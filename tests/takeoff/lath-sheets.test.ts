@@ -19,5 +19,6 @@ describe("lathSheets", () => {
 
   it("refuses a lap as wide as the sheet", () => {
     expect(faults(lathSheets.try({ area: "100 ft2", sheetWidth: "27 in", sheetLength: "96 in", sideLap: "27 in", endLap: "1 in", waste: "0 %" }))).toEqual(["tooLow widthBetweenLaps"]);
+    expect(faults(lathSheets.try({ area: "100 ft2", sheetWidth: "27 in", sheetLength: "96 in", sideLap: "1 in", endLap: "96 in", waste: "0 %" }))).toEqual(["tooLow lengthBetweenLaps"]);
   });
 });

@@ -69,4 +69,17 @@ describe("limits", () => {
     "spare.flat units": "above 0 %, below 100 %", "weights.perPack.sheathing": "above 0 lb", "weights.hoistLoad": "above 0 lb", "labour.efficiency": "above 0 %, to 100 %", "labour.tasks.0.hours": "above 0 h",
     "prices.markup": "from 0 %", "prices.tax": "from 0 %", "prices.allowance.share": "from 0 %", "prices.items.setting mortar.markup": "from 0 %",
   });
+
+  const mat = { kind: "sheet goods", name: "mat", sheetWidth: "39 in", sideLap: "3 in", endLap: "4 in", fastenersPerArea: "1.5 /ft2" };
+  const layers = [...entranceInFeet.layers.map((layer) => {
+    if (layer.kind === "setting bed") return { ...layer, bed: { from: "trowel", notch: "square", depth: "3/8 in", width: "3/8 in", tooth: "3/8 in", angle: "60 deg" } };
+    return layer.kind === "units" ? { ...layer, weightPerArea: "12 lb/ft2" } : layer;
+  }), mat];
+  itHoldsTheLimitsIn(takeOff, "a bed by the trowel, a mat and the weight of the units", {
+    ...entranceInFeet, layers, checks: { weight: { layers: ["flat units"], most: "15 lb/ft2" } },
+    packs: { ...entranceInFeet.packs, mat: { length: "50 ft" }, "mat fasteners": { pieces: 100 } }, allowances: { ...entranceInFeet.allowances, mat: { waste: "5 %" }, "mat fasteners": { waste: "5 %" } },
+  }, {
+    "layers.9.bed.depth": size, "layers.9.bed.width": size, "layers.9.bed.tooth": some, "layers.9.bed.angle": "from 30 deg, to 90 deg", "layers.10.weightPerArea": "above 0 lb/ft2",
+    "layers.13.sheetWidth": size, "layers.13.sideLap": some, "layers.13.endLap": some, "layers.13.fastenersPerArea": "above 0 /ft2", "checks.weight.most": "above 0 lb/ft2",
+  });
 });

@@ -43,6 +43,16 @@ describe("coatingWeather", () => {
     expect(coatingWeather({ ...wall, start: "2026-10-05T10:30", forecast: forecast(["39 degF", ...steady("50 degF", 7)]) }).fallsAt).toBe("2026-10-05T10:30-05:00[America/Chicago]");
   });
 
+  it("goes at the highest humidity itself, and does not look at hours that were over before the start", () => {
+    expect(coatingWeather({ ...wall, mostHumidity: "65 %" }).why).toEqual([]);
+    // The first hour, from 10:00 to 11:00, is too cold: over at 11:00, and long over at 12:00.
+    for (const start of ["2026-10-05T11:00", "2026-10-05T12:00"]) expect(coatingWeather({ ...wall, start, forecast: forecast(["39 degF", ...steady("50 degF", 7)]) })).not.toHaveProperty("fallsAt");
+  });
+
+  it("refuses a start that is no time", () => {
+    expect(faults(coatingWeather.try({ ...wall, start: "2026-13-05T10:00" }))).toEqual(["refused start"]);
+  });
+
   it("tells nothing beyond the forecast", () => {
     expect(faults(coatingWeather.try({ ...wall, dry: "8.1 h" }))).toEqual(["noAnswer forecast"]);
     expect(faults(coatingWeather.try({ ...wall, start: "2026-10-05T09:59" }))).toEqual(["refused start"]);

@@ -58,6 +58,24 @@ describe("evaporation", () => {
     expect(new Set(rates.map(([above]) => above)).size).toBe(2);
   });
 
+  it("at the limit is not above it", () => {
+    // Uno: 100 ^ 2.5 = 100,000; dry air, (100,000 - 0) x (1 + 0.4 x 2.5) / 1,000,000 = 0.2 lb/ft2/h.
+    const dry = { mortarTemperature: "100 degF", airTemperature: "100 degF", humidity: "0 %", form: "Uno US" } as const;
+    const [at, over] = ["2.5 mph", "2.51 mph"].map((wind) => evaporation({ ...dry, wind: wind as "1 mph" }));
+    expect([at?.rate.toString(), at?.aboveLimit, over?.aboveLimit]).toEqual(["0.2 lb/ft2/h", false, true]);
+  });
+
+  it.each(vectors("evap-uno-si-"))("is worked by the form that is asked for: $id", (row) => {
+    const exact = evaporationUnoSi(weatherOf(row)).rate.to("kg/m2/h");
+    expect(evaporation({ ...weatherOf(row), form: "Uno SI" }).rate.toString()).toBe(`${exact.toSignificantDigits(2).toString()} kg/m2/h`);
+  });
+
+  it("of air and mortar alike in steam is nought, and called evaporation", () => {
+    const still = { mortarTemperature: "70 degF", airTemperature: "70 degF", humidity: "100 %", wind: "0 mph" } as const;
+    for (const form of ["Menzel", "Uno US"] as const) expect(evaporation({ ...still, form })).toMatchObject({ is: "evaporation", aboveLimit: false });
+    expect(evaporation({ ...weather, form: "Menzel" }).is).toBe("evaporation");
+  });
+
   it("below nought is condensation, and says so", () => {
     const damp = evaporation({ mortarTemperature: "50 degF", airTemperature: "80 degF", humidity: "95 %", wind: "5 mph", form: "Menzel" });
     expect([damp.is, damp.rate.toNumber() < 0, damp.aboveLimit]).toEqual(["condensation", true, false]);

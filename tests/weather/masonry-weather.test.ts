@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../src/core/index.js";
+import { ukFrost, ukHeat } from "../../src/data/weather.js";
 import { masonryWeather } from "../../src/weather/index.js";
+import { tmsBand } from "../../src/weather/tms-bands.js";
+import { ukState } from "../../src/weather/uk-state.js";
 import { faults } from "../support/faults.js";
 import { type Vector, vector, vectors } from "../support/vectors.js";
 import { readingsFrom, steady } from "../timing/records.js";
@@ -88,6 +91,26 @@ describe("TMS 602: heat", () => {
   });
 });
 
+describe("the bands by themselves", () => {
+  it("are counted from the normal one outwards, on either side", () => {
+    const band = (temperature: "70 degF", wind?: "8 mph"): string => {
+      const found = tmsBand({ temperature: quantity("temperature", temperature), wind: wind === undefined ? undefined : quantity("speed", wind) });
+      return found === "wind wanted" ? found : `${found.side} ${String(found.step)}`;
+    };
+    expect(["70 degF", "39 degF", "31 degF", "24 degF", "19 degF", "101 degF", "116 degF"].map((one) => band(one as "70 degF"))).toEqual(["normal 0", "cold 1", "cold 2", "cold 3", "cold 4", "hot 1", "hot 2"]);
+    // In a wind of more than 8 mph heat begins 10 degF lower.
+    expect([["95 degF", "7.5 mph"], ["95 degF", "10 mph"], ["106 degF", "7.5 mph"], ["106 degF", "10 mph"]].map(([one, wind]) => band(one as "70 degF", wind as "8 mph"))).toEqual(["normal 0", "hot 1", "hot 1", "hot 2"]);
+    expect(saying(tms(["101 degF", "101 degF"]).asks)).not.toContain(vector("tms602-hot-shade-116-0").expected.rule);
+    const state = (...temperatures: readonly string[]): string => {
+      const { side, step } = ukState(temperatures.map((one) => quantity("temperature", one as "1 degC")), temperatures.length - 1);
+      return `${side} ${String(step)}`;
+    };
+    expect([state("10 degC"), state("31 degC"), state("2 degC")]).toEqual(["normal 0", "hot 1", "cold 2"]);
+    const rising = ["0 degC", "1 degC", "4 degC"].map((one) => quantity("temperature", one as "1 degC"));
+    expect(ukState(rising, 1)).toMatchObject({ side: "cold", step: 1 });
+  });
+});
+
 describe("the frost rule of the United Kingdom", () => {
   const state = (temperatures: readonly string[]): string => uk(temperatures).hours.at(-1)?.band ?? "";
 
@@ -113,14 +136,33 @@ describe("the frost rule of the United Kingdom", () => {
     expect([uk([heat, heat]).now.band, uk(["30.1 degC", "30.1 degC"]).now.band]).toEqual(["normal", "hot"]);
   });
 
+  it("asks by its own rules and stands on them, in heat as in frost", () => {
+    expect(saying(uk(["31 degC", "31 degC"]).asks)).toBe("hot-weather precautions are due above 30 degC");
+    expect(saying(uk(["2 degC", "2 degC"]).asks)).toContain("stop: below 3 degC");
+    expect(uk(["10 degC", "10 degC"]).asks).toEqual([]);
+    const { cautions, bases } = masonryWeather.solve({ ruleSet: "UK warranty standards 2023", record: record(["31 degC", "2 degC"]) });
+    expect([cautions, bases].map((told) => JSON.stringify(told).includes("TMS 602"))).toEqual([false, false]);
+    expect(bases).toEqual([ukFrost, ukHeat]);
+  });
+
   it("the first hour has no trend and is taken as falling; steady is not rising", () => {
     expect(uk(["2 degC", "4 degC"]).now.stops).toBe(true);
     expect(state(["2 degC", "2 degC"])).toBe("frost stop");
+    expect(uk(["2 degC", "2 degC", "4 degC"]).hours[1]?.band).toBe("frost stop");
+    // On its way up an hour that is steady is no fall; what was before the hour is no part of its way.
+    expect(uk(["0 degC", "1 degC", "1 degC", "4 degC"]).hours[1]?.band).toBe("cold and rising");
+    expect(uk(["5 degC", "0 degC", "1 degC", "0.5 degC"]).hours[2]?.band).toBe("frost stop");
   });
 
   it("needs no temperature of the crew, and takes none", () => {
     expect(faults(masonryWeather.try({ ruleSet: "UK warranty standards 2023", stopBelow: "20 degF", record: record(["50 degF", "50 degF"]) }))).toEqual(["refused stopBelow"]);
     expect(faults(masonryWeather.try({ ruleSet: "TMS 602-02", record: record(["50 degF", "50 degF"]) }))).toEqual(["missing stopBelow"]);
+    const message = (input: object): string => {
+      const tried = masonryWeather.try({ record: record(["50 degF", "50 degF"]), ...input });
+      return tried.ok ? "" : (tried.problems[0]?.message ?? "");
+    };
+    expect(message({ ruleSet: "TMS 602-02" })).toContain("TMS 602");
+    expect(message({ ruleSet: "UK warranty standards 2023", stopBelow: "20 degF" })).not.toContain("TMS 602");
     expect(faults(masonryWeather.try({ ruleSet: "TMS 602", record: record(["50 degF", "50 degF"]), stopBelow: "20 degF" }))).toEqual(["notAChoice ruleSet"]);
   });
 });
@@ -132,6 +174,18 @@ describe("ahead", () => {
     expect([day.worstCold?.temperature.toString(), day.worstCold?.at, day.worstHot?.band]).toEqual(["19 degF", "2026-11-02T11:00-06:00[America/Chicago]", "hot"]);
     expect(day.firstStop).toBe("2026-11-02T11:00-06:00[America/Chicago]");
     expect(saying(day.asksAhead)).toMatch(/enclose the masonry.*fog new masonry/);
+  });
+
+  it("of hours alike the first is the worst; a further step is worse than a hotter hour", () => {
+    const hour = (day: ReturnType<typeof tms>): readonly (string | undefined)[] => [day.worstCold, day.worstHot].map((worst) => worst?.at.slice(11, 16));
+    // The first hour is 14:00 UTC, 08:00 in Chicago.
+    expect(hour(tms(["22 degF", "22 degF", "24 degF"]))).toEqual(["08:00", undefined]);
+    expect(hour(tms(["24 degF", "22 degF", "22 degF"]))).toEqual(["09:00", undefined]);
+    expect(hour(tms(["101 degF", "103 degF", "103 degF", "102 degF"]))).toEqual([undefined, "09:00"]);
+    // 106 degF in a wind of 10 mph is of the second step, and 112 degF in a calm of the first.
+    const readings = readingsFrom("2026-11-02T14:00Z", ["112 degF", "106 degF", "113 degF"]).map((reading, index) => ({ ...reading, wind: index === 1 ? "10 mph" : "0 mph" }));
+    const found = masonryWeather({ ruleSet: "TMS 602-02", stopBelow: "20 degF", record: { zone: "America/Chicago", every: "1 h", readings } as never });
+    expect([found.hours.map(({ band }) => band), hour(found)[1]]).toEqual([["hot", "very hot", "hot"], "09:00"]);
   });
 
   it("the crew stops below its temperature, not at it", () => {

@@ -24,9 +24,10 @@ describe("TM 5-852-4, equation 16", () => {
   it("all parts at one temperature give that temperature", () => {
     const { expected } = vector("mix-temp-isothermal");
     const same = "70 degF";
-    const found = freshMortarTemperature({ ...parts, sandTemperature: same, cementTemperature: same, waterTemperature: same }).mortarTemperature;
-    expectPrinted(found.to("degF"), expected.T);
-    expect(found.toString()).toBe("70 degF");
+    const found = freshMortarTemperature({ ...parts, sandTemperature: same, cementTemperature: same, waterTemperature: same });
+    expectPrinted(found.mortarTemperature.to("degF"), expected.T);
+    // Water freezes at 32 degF, 38 degrees below.
+    expect([found.mortarTemperature, found.overFreezing].map(String)).toEqual(["70 degF", "38 degF"]);
   });
 
   it("the water that gives a temperature that is wanted", () => {
@@ -44,6 +45,16 @@ describe("TM 5-852-4, equation 16", () => {
     expect([byWater.toString(), bySolids.toString()]).toEqual(["55 degF", "55 degF"]);
   });
 
+  it("water is neither ice nor steam", () => {
+    // 400 lb of solids hold as much heat as 88 lb of water: with 44 lb of water it is 3 x mortar - 2 x solids.
+    const water = (mortar: number, solids: number): string => {
+      const tried = waterForMortarTemperature.try({ sandMass: "300 lb", sandTemperature: `${solids} degF`, moistureMass: "0 lb", cementMass: "100 lb", cementTemperature: `${solids} degF`, waterMass: "44 lb", mortarTemperature: `${mortar} degF` });
+      return tried.ok ? `${tried.solution.answers.waterTemperature.toString()}, ${tried.solution.answers.overFreezing.toString()} over freezing` : faults(tried).join();
+    };
+    expect([water(32, 32), water(34, 34), water(36, 38.5)]).toEqual(["32 degF, 0 degF over freezing", "34 degF, 2 degF over freezing", "tooLow waterTemperature"]);
+    expect([water(88, 32), water(92, 32), water(92.1, 32)]).toEqual(["200 degF, 168 degF over freezing", "212 degF, 180 degF over freezing", "tooHigh waterTemperature"]);
+  });
+
   it("each undoes the other, in metric units as well", () => {
     const metric = { sandMass: "128 kg", sandTemperature: "2 degC", moistureMass: "6 kg", cementMass: "42.5 kg", cementTemperature: "4 degC", waterMass: "15 kg" } as const;
     const { mortarTemperature } = freshMortarTemperature({ ...metric, waterTemperature: "55 degC" });
@@ -57,6 +68,10 @@ describe("mixTemperature", () => {
     const printedLimit = /^\d+ degF/.exec(vector("water-max-140").expected.water ?? "")?.[0] as "120 degF";
     expect([found("120 degF"), found(printedLimit), found("180 degF" as "120 degF")]).toEqual([false, true, true]);
     expect(mixTemperature({ ...parts, mortarTemperature: "60 degF", waterLimit: "120 degF" }).says).toContain("heat the sand");
+    expect(mixTemperature({ ...parts, mortarTemperature: "60 degF", waterLimit: printedLimit }).says).toBe("the water is within its limit");
+    // Everything at 70 degF asks for water at 70 degF: at its limit it is within it.
+    const even = { ...parts, sandTemperature: "70 degF", cementTemperature: "70 degF", mortarTemperature: "70 degF" } as const;
+    expect(mixTemperature({ ...even, waterLimit: "70 degF" as "120 degF" }).waterWithinLimit).toBe(true);
   });
 
   it("warns of mortar above the 120 degF that is printed", () => {

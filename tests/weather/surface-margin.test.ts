@@ -35,6 +35,19 @@ describe("surfaceMargin", () => {
     expect(surfaceMargin({ surfaceTemperature: "60 degF", airTemperature: "70 degF", humidity: "50 %", rule: "5 degF" })).not.toHaveProperty("frostPoint");
   });
 
+  it("goes where the margin is just met: in full air the dew point is that of the air", () => {
+    const full = { airTemperature: "60 degF", humidity: "100 %", rule: "5 degF" } as const;
+    const decision = (surfaceTemperature: "65 degF"): string => surfaceMargin({ ...full, surfaceTemperature }).decision;
+    expect(surfaceMargin({ ...full, surfaceTemperature: "65 degF" }).marginLeft.to("degF").toFixed(12)).toMatch(/^-?0\.0{12}$/);
+    expect([decision("65 degF"), decision("64.999999 degF" as "65 degF")]).toEqual(["go", "wait"]);
+  });
+
+  it("has a frost point as soon as the dew point is under 32 degF, and none at it", () => {
+    const at = (airTemperature: "32 degF"): ReturnType<typeof surfaceMargin> => surfaceMargin({ surfaceTemperature: "60 degF", airTemperature, humidity: "100 %", rule: "5 degF" });
+    expect(at("32 degF")).not.toHaveProperty("frostPoint");
+    expect(at("31 degF" as "32 degF")).toHaveProperty("frostPoint");
+  });
+
   it("tells what a published rule for paint asks besides, as printed", () => {
     const { cautions, bases } = surfaceMargin.solve({ surfaceTemperature: "60 degF", airTemperature: "70 degF", humidity: "50 %", rule: "5 degF" });
     const { expected: window } = vector("hdbk1110-temp");

@@ -38,7 +38,33 @@ describe("days given one by one", () => {
     expect(tried({ shift: { from: "22:00", until: "06:00" } })).toEqual(["refused shift.until"]);
     expect(tried({ shift: { from: "7", until: "24:00" } })).toEqual(["refused shift.from", "refused shift.until"]);
     expect(tried({ heatBelow: "24 degF" })).toEqual(["tooLow heatBelow"]);
+    expect(tried({ heatBelow: "25 degF" })).toEqual([]);
     expect(tried({ days: undefined })).toEqual(["either weather"]);
+    expect(tried({ shift: { from: "07:00", until: "07:00" } })).toEqual(["refused shift.until"]);
+  });
+
+  it("takes a day of one temperature, and wants either days or a record, not both", () => {
+    const one = { ...crew, protection: "0 h", days: [day("2026-12-01", "45 degF", "45 degF")] } as const;
+    expect(told(weatherDays(one))).toEqual(["2026-12-01 work"]);
+    const both = weatherDays.try({ ...one, record: { zone: "America/Chicago", every: "1 h", readings: readingsFrom("2026-12-01T06:00Z", steady("45 degF", 24)) } });
+    expect(faults(both)).toEqual(["either weather"]);
+    expect(both.ok ? "" : both.problems[0]?.message).not.toContain("none is given");
+    const neither = weatherDays.try({ ...one, days: undefined });
+    expect(neither.ok ? "" : neither.problems[0]?.message).toContain("none is given");
+  });
+
+  it("protection of half an hour more than the night between two shifts runs into the next one", () => {
+    const days = [day("2026-12-01", "35 degF", "45 degF"), day("2026-12-02", "50 degF", "60 degF")];
+    expect(told(weatherDays({ ...crew, protection: "16 h", days }))).toEqual(["2026-12-01 heated", "2026-12-02 heated"]);
+  });
+
+  it("takes ten years of days, and says so where there are more", () => {
+    const days = (count: number): never => Array.from({ length: count }, (_, index) => day(new Date(Date.UTC(2017, 0, 1) + index * 86_400_000).toISOString().slice(0, 10), "45 degF", "50 degF")) as never;
+    // Ten years have 3,652 or 3,653 days; a week more is taken.
+    expect(weatherDays({ ...crew, protection: "0 h", days: days(3660) }).workDays.toString()).toBe("3660");
+    const tried = weatherDays.try({ ...crew, protection: "0 h", days: days(3661) });
+    expect(faults(tried)).toEqual(["refused days"]);
+    expect(tried.ok ? "" : tried.problems[0]?.message).toMatch(/3,?661 days.*3,?660/);
   });
 });
 
@@ -66,6 +92,26 @@ describe("a record", () => {
     expect(told(weatherDays({ ...crew, protection: "0 h", record: record([...steady("50 degF", 15), "20 degF", ...steady("50 degF", 8)]) }))).toEqual(["2026-12-01 lost"]);
   });
 
+  it("tells the lowest and the highest hour of the shift, and loses a day to heat", () => {
+    // 07:00 to 15:30: the hours from 07:00 to 15:00.
+    const hours = ["48 degF", "60 degF", "75 degF", "90 degF", "106 degF", "101 degF", "95 degF", "88 degF", "80 degF"];
+    const hot = record([...steady("110 degF", 7), ...hours, ...steady("120 degF", 8)]);
+    const [only] = weatherDays({ ...crew, stopAbove: "105 degF", protection: "0 h", record: hot }).days;
+    expect([only?.low, only?.high, only?.state].map(String)).toEqual(["48 degF", "106 degF", "lost"]);
+    const [cool] = weatherDays({ ...crew, stopAbove: "106 degF", protection: "0 h", record: hot }).days;
+    expect(cool?.state).toBe("work");
+  });
+
+  it("covers a shift that begins with its first reading and ends with its last, and has no caution then", () => {
+    // 07:00 in Chicago is 13:00 UTC; a shift up to 16:00 has nine hours, and the hour from 16:00 on is not its own.
+    const nine = { ...crew, shift: { from: "07:00", until: "16:00" }, protection: "0 h" } as const;
+    const { answers, cautions } = weatherDays.solve({ ...nine, record: record(steady("50 degF", 9), "2026-12-01T13:00Z") });
+    expect(told(answers)).toEqual(["2026-12-01 work"]);
+    expect(cautions.filter((text) => /not counted|ends before the protection/.test(text))).toEqual([]);
+    expect(told(weatherDays({ ...nine, record: record([...steady("50 degF", 9), "20 degF"], "2026-12-01T13:00Z") }))).toEqual(["2026-12-01 work"]);
+    for (const [hours, start] of [[8, "2026-12-01T13:00Z"], [9, "2026-12-01T14:00Z"]] as const) expect(faults(weatherDays.try({ ...nine, record: record(steady("50 degF", hours), start) }))).toEqual(["refused record"]);
+  });
+
   it("days that are not covered in full are not counted, and it says so", () => {
     const { answers, cautions } = weatherDays.solve({ ...crew, protection: "24 h", record: record(steady("50 degF", 40), "2026-12-01T18:00Z") });
     expect(told(answers)).toEqual(["2026-12-02 work"]);
@@ -91,6 +137,11 @@ describe("a record", () => {
     // The shift of the day after may not begin at such an hour either: protection is held against its beginning.
     expect(tried("02:30", "10:00", "2026-03-07T06:00Z")).toEqual(["refused shift.from"]);
     expect(tried("03:00", "10:00", "2026-03-08T06:00Z")).toEqual([]);
+    const says = (from: string, until: string): string => {
+      const refused = weatherDays.try({ ...crew, shift: { from, until }, protection: "0 h", record: mild("2026-03-08T06:00Z") });
+      return refused.ok ? "" : (refused.problems[0]?.message ?? "");
+    };
+    expect([says("02:30", "10:00"), says("00:00", "02:30")]).toEqual([expect.stringContaining("beginning of the shift"), expect.stringContaining("end of the shift")]);
   });
 
   it("of a year is judged in a few seconds", () => {

@@ -1,6 +1,6 @@
 import psychrolib from "psychrolib";
 import { describe, expect, it } from "vitest";
-import { standardPressure, wetBulbHumidity } from "../../src/weather/index.js";
+import { standardPressure, vapourByWetBulb, wetBulbHumidity } from "../../src/weather/index.js";
 import { faults } from "../support/faults.js";
 import { printed, type Vector, vector, vectors } from "../support/vectors.js";
 
@@ -58,6 +58,26 @@ describe("humidity from a psychrometer", () => {
 
   it("of a bulb that is not drier is full", () => {
     expect(wetBulbHumidity({ dryBulb: "60 degF", wetBulb: "60 degF", barometer: sea }).humidity.to("%").toFixed(9)).toBe("100.000000000");
+  });
+
+  it("warns of air drier than 15 %, and of no other", () => {
+    const warned = (wetBulb: "20 degC"): readonly [boolean, boolean] => {
+      const { answers, cautions } = wetBulbHumidity.solve({ dryBulb: "40 degC", wetBulb, barometer: "101.325 kPa" });
+      return [answers.humidity.toNumber("%") < 15, cautions.some((text) => text.startsWith("In air so dry"))];
+    };
+    const told = ["20 degC", "20.2 degC", "20.4 degC", "20.6 degC", "20.8 degC", "21 degC"].map((wetBulb) => warned(wetBulb as "20 degC"));
+    expect(told.filter(([dry, is]) => dry !== is)).toEqual([]);
+    expect(new Set(told.map(([dry]) => dry)).size).toBe(2);
+  });
+
+  it("by hand, with round pressures: the coefficient at a wet bulb of 20 degC, and its edges", () => {
+    // 0.00066 x (1 + 0.00115 x 20) = 0.00067518; 10 degrees under the dry bulb at 100 kPa take 0.67518 kPa off.
+    const air = { dryBulb: "30 degC", wetBulb: "20 degC", barometer: "100 kPa" } as const;
+    const found = vapourByWetBulb({ ...air, drySaturation: "4 kPa", wetSaturation: "2.67518 kPa" });
+    expect([found.coefficient.toString(), found.vapourPressure.to("kPa").toString(), found.humidity.toString()]).toEqual(["0.00067518", "2", "50 %"]);
+    expect(vapourByWetBulb({ ...air, drySaturation: "2 kPa", wetSaturation: "2.67518 kPa" }).humidity.toString()).toBe("100 %");
+    expect(faults(vapourByWetBulb.try({ ...air, drySaturation: "1.99 kPa", wetSaturation: "2.67518 kPa" }))).toEqual(["tooHigh humidity"]);
+    expect(faults(vapourByWetBulb.try({ ...air, drySaturation: "4 kPa", wetSaturation: "0.67518 kPa" }))).toEqual(["tooLow vapourPressure"]);
   });
 
   it("refuses a wet bulb above the dry one, one under ice, and one so low that there is no vapour left", () => {

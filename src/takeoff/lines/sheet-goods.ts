@@ -4,7 +4,6 @@ import { sum, times } from "../../core/quantity-arithmetic.js";
 import { linearOrder } from "../../boards/linear-order.js";
 import { sheetLaps } from "../../membrane/sheet-laps.js";
 import type { LayerOf } from "../job.js";
-import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
 import type { Taking } from "../taking.js";
 import { fastenerLines } from "./fasteners-by-area.js";
@@ -20,9 +19,11 @@ export function sheetGoodsLines(layer: LayerOf<"sheet goods">, face: Quantity<"a
   if (waste === undefined || pack === undefined) return fasteners;
   const runs = measures.sheetFaces.map(({ length, height, count }) => {
     const laid = work.attempt(sheetLaps, { wallLength: length, wallHeight: height, sheetWidth, rollLength: pack.length, sideLap, endLap }, path);
-    return laid === undefined ? noughtOf(length) : times(times(length, laid.answers.courses), count);
+    return laid && times(times(length, laid.answers.courses), count);
   });
-  const net = sum(runs);
+  const known = runs.filter((run) => run !== undefined);
+  if (known.length < runs.length) return fasteners;
+  const net = sum(known);
   const solution = work.attempt(linearOrder, { length: net, pieceLength: pack.length, lap: endLap, waste }, path);
   if (solution === undefined) return fasteners;
   const { withWaste, toOrder } = solution.answers;
