@@ -6,7 +6,7 @@ import { refusal, refuseAll } from "../core/refuse-all.js";
 import { nested } from "../schema/nested.js";
 import { type BoardLayout, boardLayout } from "./board-layout.js";
 import { type CloseJoint, closeJointsOf } from "./close-joints.js";
-import { exactLength, nought, type Shown, shownLike } from "./exact-length.js";
+import { exactLength, nought, type Shown, shownLike } from "../shapes/exact-length.js";
 import { layersInput, type ReadLayers, type ReadLayout } from "./layout-input.js";
 import { layoutTroubles } from "./layout-geometry.js";
 import { say } from "./refusals.js";

@@ -1,6 +1,6 @@
 import type { Fraction } from "../core/fraction.js";
-import { exactLength, type Shown } from "./exact-length.js";
-import { max, min } from "./face.js";
+import { exactLength, type Shown } from "../shapes/exact-length.js";
+import { max, min } from "../shapes/face.js";
 import type { BoardJoint } from "./placed-board.js";
 
 type Length = BoardJoint["length"];

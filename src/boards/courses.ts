@@ -1,6 +1,6 @@
 import type { Fraction } from "../core/fraction.js";
-import { nought } from "./exact-length.js";
-import { type Box, type Face, max, min } from "./face.js";
+import { nought } from "../shapes/exact-length.js";
+import { type Box, type Face, max, min } from "../shapes/face.js";
 
 /** How boards are laid, in exact lengths. */
 export interface Pattern {

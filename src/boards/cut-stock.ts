@@ -10,8 +10,8 @@ import { nested } from "../schema/nested.js";
 import { bestCutting } from "./best-cutting.js";
 import { costOf, type CuttingJob, leastCost, roomFor, type StockPiece } from "./cutting.js";
 import { cuttingJobOf } from "./cutting-job.js";
-import { exactLength, shownLike } from "./exact-length.js";
-import { max } from "./face.js";
+import { exactLength, shownLike } from "../shapes/exact-length.js";
+import { max } from "../shapes/face.js";
 import { say } from "./refusals.js";
 
 /** Pieces of stock that are cut alike. */

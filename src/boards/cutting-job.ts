@@ -1,7 +1,7 @@
 import { exact } from "../core/amount.js";
 import type { Fraction } from "../core/fraction.js";
 import type { CuttingJob } from "./cutting.js";
-import { inOrder } from "./face.js";
+import { inOrder } from "../shapes/face.js";
 
 /** A cutting job in whole parts of a length, and how long one such part is. */
 export interface ScaledJob {

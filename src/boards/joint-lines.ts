@@ -1,7 +1,7 @@
 import type { Fraction } from "../core/fraction.js";
 import type { Course, Pattern } from "./courses.js";
-import { nought } from "./exact-length.js";
-import { type Box, type Face, inOrder, max, min, type Rake } from "./face.js";
+import { nought } from "../shapes/exact-length.js";
+import { type Box, type Face, inOrder, max, min, type Rake } from "../shapes/face.js";
 
 /** A straight line on a wall, upright or level, at a distance from the left or at a height. */
 export interface StraightLine {

@@ -1,6 +1,6 @@
 import type { Fraction } from "../core/fraction.js";
-import { nought } from "./exact-length.js";
-import { type Box, cornersOf, keyOf } from "./face.js";
+import { nought } from "../shapes/exact-length.js";
+import { type Box, cornersOf, keyOf } from "../shapes/face.js";
 import type { StraightLine } from "./joint-lines.js";
 import type { Studs } from "./studs.js";
 

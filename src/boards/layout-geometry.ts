@@ -8,11 +8,11 @@ import { refusal, refuseAll } from "../core/refuse-all.js";
 import type { Words } from "../core/wording.js";
 import type { ReadOpeningShape } from "../shapes/opening-shape.js";
 import type { Pattern } from "./courses.js";
-import { exactLength, nought } from "./exact-length.js";
-import { type Box, cornersOf, type Face, shared, spare } from "./face.js";
+import { exactLength, nought } from "../shapes/exact-length.js";
+import { type Box, cornersOf, type Face, shared, spare } from "../shapes/face.js";
 import type { ReadLayout } from "./layout-input.js";
 import { say } from "./refusals.js";
-import { faceOf } from "./wall-face.js";
+import { faceOf } from "../shapes/wall-face.js";
 
 /** A job in exact lengths, found fit to be laid out. */
 export interface LayoutGeometry {

@@ -1,5 +1,5 @@
 import type { Fraction } from "../core/fraction.js";
-import { areaWithin, type Box, boxRound, cornersWithin, type Point, type Rake, shared } from "./face.js";
+import { areaWithin, type Box, boxRound, cornersWithin, type Point, type Rake, shared } from "../shapes/face.js";
 import { covered, leftOf, tilingOf } from "./tiles.js";
 
 /** A piece of board that hangs together, as it lies on the wall. */

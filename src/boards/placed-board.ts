@@ -1,6 +1,6 @@
 import type { Quantity } from "../core/quantity.js";
-import type { Shown } from "./exact-length.js";
-import { type Box, heightOf, type Point, widthOf } from "./face.js";
+import type { Shown } from "../shapes/exact-length.js";
+import { type Box, heightOf, type Point, widthOf } from "../shapes/face.js";
 import type { StraightLine } from "./joint-lines.js";
 import type { PieceScrews, ScrewLine } from "./layout-screws.js";
 import type { Piece } from "./pieces.js";

@@ -23,8 +23,5 @@ export const say = /* @__PURE__ */ wordsFrom("boards", {
   aboutBoards: ({ count }: { count: number }) => sentence`about ${count} boards`,
   openingBeyondWall: () => "the opening reaches beyond the wall",
   openingOverlaps: ({ other }: { other: number }) => sentence`the opening overlaps openings[${other}]`,
-  curvedTop: () => "a curved top is not laid out; lay out the wall below it, or the box round it with the curve cut from its boards",
-  noArea: () => "it has no area",
-  innerCorner: () => "an outline with an inner corner is not laid out; lay out its parts, or the box round it with an opening at each corner left out",
   noWallLeft: () => "the openings leave no wall to be boarded",
 });

@@ -1,7 +1,7 @@
 import type { Fraction } from "../core/fraction.js";
 import type { Place } from "./courses.js";
-import { nought } from "./exact-length.js";
-import { type Box, heightOf, max, type Point, widthOf } from "./face.js";
+import { nought } from "../shapes/exact-length.js";
+import { type Box, heightOf, max, type Point, widthOf } from "../shapes/face.js";
 import type { Piece } from "./pieces.js";
 import { leftOf } from "./tiles.js";
 

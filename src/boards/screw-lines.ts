@@ -1,6 +1,6 @@
 import type { Fraction } from "../core/fraction.js";
 import { cutToRakes, joined, type StraightLine } from "./joint-lines.js";
-import { type Box, inOrder, max, min, type Rake } from "./face.js";
+import { type Box, inOrder, max, min, type Rake } from "../shapes/face.js";
 import type { Piece } from "./pieces.js";
 import type { Studs } from "./studs.js";
 

@@ -1,7 +1,7 @@
 import { exact } from "../core/amount.js";
 import type { Fraction } from "../core/fraction.js";
-import { exactLength } from "./exact-length.js";
-import { max, min } from "./face.js";
+import { exactLength } from "../shapes/exact-length.js";
+import { max, min } from "../shapes/face.js";
 import type { PlacedBoard } from "./placed-board.js";
 
 /** Lines and screws of a layer that meet those of the layer behind. */

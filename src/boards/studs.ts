@@ -1,6 +1,6 @@
 import type { Fraction } from "../core/fraction.js";
-import { nought } from "./exact-length.js";
-import { type Box, type Face, keyOf } from "./face.js";
+import { nought } from "../shapes/exact-length.js";
+import { type Box, type Face, keyOf } from "../shapes/face.js";
 
 /** What a stud stands for: one of the spacing, one at the side of an opening, one at an end of the wall. */
 export type StudAt = "spacing" | "opening" | "end";

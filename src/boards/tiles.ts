@@ -1,5 +1,5 @@
 import type { Fraction } from "../core/fraction.js";
-import { type Box, inOrder, shared } from "./face.js";
+import { type Box, inOrder, shared } from "../shapes/face.js";
 
 /** A box cut along the edges of other boxes: tiles in columns, from the left, and rows, from the bottom. */
 export interface Tiling {

@@ -1,5 +1,5 @@
-import { type Box, type Face, inOrder, max, min } from "../boards/face.js";
-import { nought } from "../boards/exact-length.js";
+import { type Box, type Face, inOrder, max, min } from "../shapes/face.js";
+import { nought } from "../shapes/exact-length.js";
 import type { Fraction } from "../core/fraction.js";
 
 /** A stretch from one end to the other. */

@@ -1,6 +1,6 @@
-import { exactLength, nought, type Shown, shownLike } from "../boards/exact-length.js";
-import { type Box, boxRound, cornersWithin, type Face, heightOf, max, widthOf } from "../boards/face.js";
-import { faceOf } from "../boards/wall-face.js";
+import { exactLength, nought, type Shown, shownLike } from "../shapes/exact-length.js";
+import { type Box, boxRound, cornersWithin, type Face, heightOf, max, widthOf } from "../shapes/face.js";
+import { faceOf } from "../shapes/wall-face.js";
 import { composed, type Work } from "../core/composed.js";
 import type { Fraction } from "../core/fraction.js";
 import type { Quantity } from "../core/quantity.js";

@@ -1,5 +1,5 @@
-import { exactLength } from "../boards/exact-length.js";
-import type { Face } from "../boards/face.js";
+import { exactLength } from "../shapes/exact-length.js";
+import type { Face } from "../shapes/face.js";
 import type { Work } from "../core/composed.js";
 import { exact } from "../core/amount.js";
 import type { Trouble } from "../core/problems.js";

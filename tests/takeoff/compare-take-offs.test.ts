@@ -106,7 +106,7 @@ it("a size that was not told before is added, and one that is told no more is re
 
 it("tells what is put in by its parts, without those that are left out", () => {
   const rod = { kind: "ledger" as const, name: "second ledger", lap: undefined };
-  const order = compareTakeOffs({ before, after: { ...before, columns: [...before.columns, { name: "pier", width: "2 ft", depth: "1 ft", height: "8 ft", count: 1 }] } });
+  const order = compareTakeOffs({ before, after: { ...before, columns: [...(before.columns ?? []), { name: "pier", width: "2 ft", depth: "1 ft", height: "8 ft", count: 1 }] } });
   expect(order.inputs).toEqual([{ at: "columns.pier", change: "added", after: "name pier, width 2 ft, depth 1 ft, height 8 ft, count 1" }]);
   expect(findChanges({ layers: [] }, { layers: [rod] }).map(toldChange)).toEqual([{ at: "layers.second ledger", change: "added", after: "kind ledger, name second ledger" }]);
 });

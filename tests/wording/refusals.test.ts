@@ -88,7 +88,7 @@ describe("a refusal as it is met", () => {
         + "con dos de las hiladas cortadas queda menos de 5 in para cada una; dé otra longitud o altura, un rango de juntas más amplio, o un leastCut menor",
     ]],
     [boardLayout, { ...boardJob, wall: { kind: "segment", width: "12 ft", rise: "3 ft" } }, [
-      "wall.kind: segment: un remate curvo no se traza; trace la pared debajo de él, o el rectángulo que lo encierra, con la curva cortada de sus tableros",
+      "wall.kind: segment: un remate curvo no se traza; trace la pared debajo de él, o el rectángulo que lo encierra, con la curva cortada de lo que se traza",
     ]],
     [boardLayout, { ...boardJob, wall, openings: [{ shape: { kind: "rectangle", width: "4 ft", height: "4 ft" }, left: "10 ft", bottom: "2 ft" }] }, ["openings[0]: el vano se sale de la pared"]],
     [boardLayout, { ...boardJob, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm"]],

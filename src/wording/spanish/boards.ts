@@ -22,8 +22,5 @@ export const boards: RefusalTexts["boards"] = {
   aboutBoards: ({ count }) => sentence`unos ${count} tableros`,
   openingBeyondWall: () => "el vano se sale de la pared",
   openingOverlaps: ({ other }) => sentence`el vano se encima con openings[${other}]`,
-  curvedTop: () => "un remate curvo no se traza; trace la pared debajo de él, o el rectángulo que lo encierra, con la curva cortada de sus tableros",
-  noArea: () => "no tiene área",
-  innerCorner: () => "un contorno con una esquina entrante no se traza; trace sus partes, o el rectángulo que lo encierra, con un vano en cada esquina que falta",
   noWallLeft: () => "los vanos no dejan pared que cubrir con tableros",
 };

@@ -1,7 +1,7 @@
 import { exact } from "../core/amount.js";
 import type { Fraction } from "../core/fraction.js";
 import type { Words } from "../core/wording.js";
-import type { ReadWallShape } from "../shapes/wall-shape.js";
+import type { ReadWallShape } from "./wall-shape.js";
 import { exactLength, nought } from "./exact-length.js";
 import { areaWithin, boxRound, type Face, type Point, type Rake } from "./face.js";
 import { say } from "./refusals.js";
