@@ -73,6 +73,9 @@ export function valueless(name: string): never {
 /** Of a formula that is a min or a max of names and numbers, the one that won: its amount is the result itself. */
 export function governing(formula: Formula, values: Values<Amount>, result: Amount): string | undefined {
   if (formula.kind !== "call" || formula.of.length === 1) return undefined;
-  const winner = formula.of.find((part) => evaluate(part, values, exactArithmetic) === result);
-  return winner?.kind === "name" ? winner.name : winner?.kind === "number" ? winner.digits : undefined;
+  for (const part of formula.of) {
+    if (part.kind === "name" && values.get(part.name) === result) return part.name;
+    if (part.kind === "number" && exactArithmetic.literal(part.digits) === result) return part.digits;
+  }
+  return undefined;
 }
