@@ -80,9 +80,9 @@ function shifted(course: EndPieces, given: ReadBond, offset: Quantity<"ratio">, 
     return found;
   }
   const isPiece = (piece: Length): boolean => compare(piece, none) > 0 && compare(piece, unitLength) <= 0;
-  const shorter = ways.filter((way) => isPiece(way.first) && isPiece(way.last)).map((way) => (compare(way.first, way.last) < 0 ? way.first : way.last));
-  const longest = shorter.sort(compare).at(-1);
-  const next = [longest === undefined ? say("endPiecesDoNotComeOut") : say("longestShorterEnd", { length: longest })];
+  // A module is longer than a unit, so that there is one such way at the most.
+  const way = ways.find((one) => isPiece(one.first) && isPiece(one.last));
+  const next = [way === undefined ? say("endPiecesDoNotComeOut") : say("longestShorterEnd", { length: compare(way.first, way.last) < 0 ? way.first : way.last })];
   return work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: say("nextCourseUnderLeast", { first, last, next, leastCut }) });
 }
 

@@ -51,6 +51,27 @@ describe("bondPattern without corners", () => {
     expect([both(bondPattern({ ...half, length: "477-5/8 in" }))[0], both(bondPattern({ ...half, length: "469-5/8 in" }))[0]]).toEqual(["40 x 11.625", "39 x 11.625"]);
   });
 
+  it("takes the half with the narrowest joint and with the widest, and where it is asked for alone", () => {
+    // 8-1/2 units are 98-13/16 in; 7-1/2 joints of 1/4 or 1/2 in more. The half is half of what a joint leaves of a unit.
+    expect(both(bondPattern({ ...half, length: "100-11/16 in" }))[0]).toBe("8 x 11.625 + cut 5.6875");
+    const widest = bondPattern.solve({ ...half, length: "102-9/16 in" });
+    expect(both(widest.answers)[0]).toBe("8 x 11.625 + cut 5.5625");
+    expect(widest.parts.map(({ id }) => id)).toContain("layout.joint-unit-to-unit");
+    // With joints in line 101-5/8 in are centred: 101-5/8 - 7 x 11-5/8 - 8 x 3/8 leaves 17-1/4.
+    expect(both(bondPattern({ ...half, offset: 0, length: "101-5/8 in" }))).toEqual(Array(2).fill("cut 8.625 + 7 x 11.625 + cut 8.625"));
+  });
+
+  it("gives or takes a whole unit and a joint where an end piece comes out too short or too long", () => {
+    // 99 in, centred with 7-5/16; three quarters of 12 in are 9: 7-5/16 - 9 + 12 and 7-5/16 + 9 - 12.
+    expect(both(bondPattern({ ...half, offset: "3/4", length: "99 in", leastCut: "4 in" }))[1]).toBe("cut 10.3125 + 7 x 11.625 + cut 4.3125");
+  });
+
+  it("has at least two pieces in a course", () => {
+    expect(faults(bondPattern.try({ ...half, offset: 0, right: joint, length: "12 in" }))).toEqual(["refused length"]);
+    // 11-5/8, two joints and twice 8 in.
+    expect(both(bondPattern({ ...half, offset: 0, length: "28-3/8 in" }))[0]).toBe("cut 8 + 1 x 11.625 + cut 8");
+  });
+
   it("may be two units long, or a unit and a half", () => {
     expect(both(bondPattern({ ...half, offset: 0, length: "23-5/8 in" }))).toEqual(["2 x 11.625", "2 x 11.625"]);
     expect(both(bondPattern({ ...half, length: "17-5/8 in" }))).toEqual(["1 x 11.625 + cut 5.625", "cut 5.625 + 1 x 11.625"]);
@@ -83,7 +104,14 @@ describe("bondPattern without corners", () => {
     const third = { ...half, offset: "1/3", length: "95-5/8 in" } as const;
     const refused = bondPattern.try(third);
     expect(faults(refused)).toEqual(["refused length"]);
-    expect(refused.ok ? "" : refused.problems[0]?.message).toMatch(/can be is 3\.625 in/);
+    const says = (offset: string): string => {
+      const tried = bondPattern.try({ ...half, offset, length: "95-5/8 in" });
+      return tried.ok ? "" : (tried.problems[0]?.message ?? "");
+    };
+    // Two thirds leave 3-5/8 at the first end. A fiftieth, 0.24 in, leaves no piece at the last one: 11-5/8 + 0.24 is more than a unit,
+    // and a unit and its joint less nothing.
+    expect([says("1/3"), says("2/3"), says("2 %").includes("can be is")]).toEqual([expect.stringContaining("can be is 3.625 in"), expect.stringContaining("can be is 3.625 in"), false]);
+    expect(says("2 %")).not.toBe("");
     const pattern = bondPattern({ ...third, leastCut: "3-1/2 in" });
     expect([both(pattern)[1], pattern.lap?.toString()]).toEqual(["cut 7.625 + 7 x 11.625 + cut 3.625", "4 in"]);
   });
