@@ -165,6 +165,14 @@ describe("bondPattern from corners inward", () => {
     expect(both(bondPattern({ ...twelve, unitLength: "7-3/4 in", left: corner, right: corner, length: "16-1/2 in" }))[0]).toBe("leg 8 + leg 8");
   });
 
+  it("takes legs that are alike, and warns of a single cut", () => {
+    // Legs of 8 in in both courses: the joints lie over each other.
+    const alike = bondPattern.solve({ ...twelve, left: { ...corner, shortLeg: "8 in" }, right: plain, length: "101 in" });
+    expect([both(alike.answers), alike.answers.lap?.toString()]).toEqual([Array(2).fill("leg 8 + 7 x 11.625 + cut 8.625"), "0 in"]);
+    const one = bondPattern.solve({ ...twelve, left: corner, right: plain, length: "101 in" });
+    expect([one.answers.courses.map(({ cutUnits }) => cutUnits), one.cautions.some((text) => text.startsWith("Cut stone wet"))]).toEqual([[1, 0], true]);
+  });
+
   it("cautions where head joints come near each other", () => {
     // Legs of 8 and 7 in shift the joints by 1 in, less than a quarter of 11-5/8.
     const { cautions } = bondPattern.solve({ ...twelve, left: { ...corner, shortLeg: "7 in" }, right: plain, length: "103-5/8 in" });
@@ -231,7 +239,9 @@ describe("bondPattern of random courses", () => {
       const [ours, theirs] = tried.solution.answers.courses.map(({ pieces }) => pieces.slice(0, -1).map(({ left, length: long }) => left.to("in").plus(long.to("in")).times(48).toNumber()));
       const apart = (ours ?? []).flatMap((a) => (theirs ?? []).map((b) => Math.abs(a - b)));
       expect((tried.solution.answers.lap?.toNumber("in") ?? Infinity) * 48).toBeCloseTo(Math.min(...apart), 9);
-      for (const { pieces, headJoint: width, wholeUnits, cutUnits } of tried.solution.answers.courses) {
+      for (const { pieces, headJoint: width, wholeUnits, cutUnits, leastCutLength } of tried.solution.answers.courses) {
+        const cuts = pieces.filter(({ is }) => is === "cut").map(({ length: long }) => long.toNumber("in"));
+        expect(leastCutLength?.toNumber("in")).toBe(cuts.length === 0 ? undefined : Math.min(...cuts));
         const wide = width.to("in").times(48);
         let at = ends[0].kind === "joint" ? wide : wide.times(0);
         for (const { is, left, length: long } of pieces) {

@@ -52,6 +52,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["spare", "barrier"], "2 %", /^refused spare\.barrier: spare stock is kept of what is counted in pieces; barrier is volume/],
   // weights and hoist
   [["weights", "perPack", "stones"], "5 lb", /^unknown weights\.perPack\.stones: is not known here/],
+  [["weights", "perPack", "gravel for the yard"], "5 lb", /^unknown weights\.perPack\.gravel for the yard: .*sheathing, .*backer rod/],
   [["weights", "perPack", "mixing water for joint mortar"], "5 lb", /^refused weights\.perPack\.mixing water for joint mortar: .* leave its weight out/],
   [["weights", "hoistLoad"], "100 lb", /^tooLow weights\.perPack\.flat units\.packsPerTrip/],
   // labour

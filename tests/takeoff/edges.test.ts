@@ -62,6 +62,11 @@ describe("the checks of a take-off", () => {
     expect([at("14.9 mil"), at("15 mil"), at("22 mil"), at("22.1 mil")]).toEqual([["below"], ["within"], ["within"], ["over"]]);
   });
 
+  it("may have one thickness for a band, and weigh no layers", () => {
+    expect(findings({ ...entranceInFeet, checks: { wetFilm: { least: "18 mil", most: "18 mil" } } })).toEqual(["within"]);
+    expect(findings({ ...entranceInFeet, checks: { weight: { layers: [], most: "12 lb/ft2" } } })).toEqual([]);
+  });
+
   it("find layers over the weight they may have together, and within at it", () => {
     const weighed = (most: string): object => ({ ...withLayer("units", { weightPerArea: "12 lb/ft2" }), checks: { weight: { layers: ["flat units"], most } } });
     expect([findings(weighed("12 lb/ft2")), findings(weighed("11.9 lb/ft2"))]).toEqual([["within"], ["over"]]);
@@ -136,6 +141,31 @@ describe("what a layer says of itself", () => {
     expect(line.packs?.toNumber()).toBeGreaterThan(butting.packs?.toNumber() ?? 0);
   });
 
+  it("movement joints are those that are told, and inside corners where they are asked for", () => {
+    // 67 ft, and the corner of 10 ft between front and bay.
+    const rod = (change: object): ReturnType<typeof lineOf> => lineOf(withLayer("movement joints", change), "backer rod");
+    expect([rod({}), rod({ insideCorners: false })].map(({ net }) => String(net))).toEqual(["77 ft", "67 ft"]);
+    expect(taken(entranceInFeet).assumptions.some((text) => text.startsWith("backer rod: rod ") && text.endsWith("thick, ends butting"))).toBe(true);
+    const none = { ...withLayer("movement joints", { insideCorners: false, length: "0 ft" }) };
+    expect(faults(takeOff.try(none))).toContain("refused layers.12.length");
+    const rodless = { ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === "movement joints" ? without(layer, "backerRod") : layer)), packs: without(entranceInFeet.packs, "backer rod"), allowances: without(entranceInFeet.allowances, "backer rod") };
+    expect(taken(rodless).answers.lines.map(({ item }) => item)).not.toContain("backer rod");
+  });
+
+  it("no two items have one name, and the second is told by its place", () => {
+    const told = (job: object): readonly string[] => faults(takeOff.try(job)).filter((one) => one.endsWith(".name"));
+    const units = entranceInFeet.layers.find(({ kind }) => kind === "units") as { readonly corners: object; readonly spacers: object };
+    expect(told(withLayer("units", { corners: { ...units.corners, name: "caps" } }))).toEqual(["refused layers.10.corners.name"]);
+    expect(told(withLayer("units", { spacers: { ...units.spacers, name: "caps" } }))).toEqual(["refused layers.10.spacers.name"]);
+    expect(told(withLayer("movement joints", { backerRod: "caps" }))).toEqual(["refused layers.12.backerRod.name"]);
+  });
+
+  it("sheets from a roll run over the openings, and that is told", () => {
+    const mat = { kind: "sheet goods", name: "mat", sheetWidth: "39 in", sideLap: "3 in", endLap: "4 in" };
+    const job = { ...entranceInFeet, layers: [...entranceInFeet.layers, mat], packs: { ...entranceInFeet.packs, mat: { length: "50 ft" } }, allowances: { ...entranceInFeet.allowances, mat: { waste: "5 %" } } };
+    expect(taken(job).assumptions.some((text) => text.startsWith("mat: courses run the whole width and height of every elevation, openings in"))).toBe(true);
+  });
+
   it("an edge distance of its own makes lines of screws shorter", () => {
     // 8 ft less 8 in at either end is 80 in, ten spaces and 11 screws; less 3/8 in 95-1/4, twelve spaces and 13. Four lines a board.
     const screws = (edgeDistance: object): string => lineOf({ ...entranceInFeet, layers: entranceInFeet.layers.map((layer) => (layer.kind === "boards" && layer.name === "sheathing" ? { ...without(layer, "edgeDistance"), ...edgeDistance } : layer)) }, "sheathing screws").net.toString();
@@ -174,6 +204,28 @@ describe("corner units", () => {
     allowances: { mortar: { waste: "10 %" }, units: { waste: "10 %" } },
   };
 
+  const lineOfPlain = (more: object, item: string): ReturnType<typeof taken>["answers"]["lines"][number] | undefined => taken({ ...plain, ...more }).answers.lines.find((line) => line.item === item);
+
+  it("of a wall without corners are none, so that spacers are those of the flat units; one wall is one lot", () => {
+    // 40 x 8 ft at three units to the square foot, two spacers each.
+    const spaced = { layers: plain.layers.map((layer) => (layer.kind === "units" ? { ...layer, spacers: { name: "spacers", perUnit: 2, reuseShare: "0 %" } } : layer)) };
+    expect([lineOfPlain(spaced, "units")?.net, lineOfPlain(spaced, "spacers")?.net].map(String)).toEqual(["960", "1920"]);
+    expect(lineOfPlain({}, "units")?.solution.id).toBe("layout.units-for-face");
+  });
+
+  it("have their beads along outside and inside corners, and over a door that has no sill", () => {
+    const bead = (along: readonly string[], more: object, beyond: object = {}): string => String(lineOfPlain({
+      elevations: plain.elevations.map((one) => ({ ...one, ...more })),
+      layers: [...plain.layers.map((layer) => (layer.kind === "units" ? { ...layer, corners: { name: "corner units", longLeg: "8 in", shortLeg: "4 in" } } : layer)), { kind: "trim", name: "bead", along, lap: "0 in", ...beyond }],
+      packs: { ...plain.packs, "corner units": { pieces: 10 }, bead: { length: "10 ft" } }, allowances: { ...plain.allowances, "corner units": { waste: "5 %" }, bead: { waste: "0 %" } },
+    }, "bead")?.net);
+    const cornered = { outsideCorners: [{ height: "8 ft", otherFace: "unclad", count: 2 }], insideCorners: [{ height: "7 ft", otherFace: "unclad" }] };
+    expect([bead(["outside corners"], cornered), bead(["inside corners"], cornered), bead(["base"], cornered)]).toEqual(["16 ft", "7 ft", "40 ft"]);
+    // 3 ft and 4 in past either end.
+    const door = { outsideCorners: [{ height: "8 ft", otherFace: "unclad" }], openings: [{ shape: { kind: "rectangle", width: "3 ft", height: "7 ft" }, returnDepth: "0 in", returnUnits: "flat", toBase: true }] };
+    expect(Number.parseFloat(bead(["sills", "heads"], door, { beyond: "4 in" }))).toBeCloseTo(3 + 8 / 12, 6);
+  });
+
   it("are asked for where there is a corner, and only there", () => {
     expect(faults(takeOff.try(plain))).toEqual([]);
     const cornered = { ...plain, elevations: plain.elevations.map((one) => ({ ...one, outsideCorners: [{ height: "8 ft", otherFace: "unclad" }] })) };
@@ -184,6 +236,19 @@ describe("corner units", () => {
 describe("a line", () => {
   it("names what its own last step stands on", () => {
     for (const { item, basis, solution } of taken(entranceInFeet).answers.lines) if (solution.steps.length > 0) expect(basis, item).toEqual(solution.steps[solution.steps.length - 1]?.basis);
+  });
+});
+
+describe("hours", () => {
+  const answers = (count: number): ReturnType<typeof taken>["answers"] => taken({ ...entranceInFeet, labour: { ...entranceInFeet.labour, tasks: entranceInFeet.labour?.tasks.slice(1, 1 + count) } }).answers;
+
+  it("are added up from one task on, and are none without a task", () => {
+    // 0.25 h a foot of corner edge, at 80 %: the paid hours are a quarter more.
+    const { labour, hours } = answers(1);
+    expect([labour?.length, hours?.toolHours.toString()]).toEqual([1, labour?.[0]?.toolHours.toString()]);
+    expect((hours?.paidHours.toNumber("h") ?? 0) / (hours?.toolHours.toNumber("h") ?? 1)).toBeCloseTo(1.25, 9);
+    const none = answers(0);
+    expect([none.labour, none.hours]).toEqual([[], undefined]);
   });
 });
 
