@@ -33,8 +33,8 @@ function cornerCourse(given: ReadBond, course: 0 | 1, work: Work): BondCourse {
   const { length, unitLength, headJoint, left, right, leastCut } = given;
   const legs = [legOf(left, course), legOf(right, course)] as const;
   const field = legs.reduce<Length>((rest, leg) => (leg === undefined ? rest : subtract(rest, leg)), length);
-  const [before, after] = legs.map((leg): readonly Piece[] => (leg === undefined ? [] : [{ is: "corner leg", length: leg }]));
-  const around = (pieces: readonly Piece[], joint: Length): BondCourse => courseOf([...(before ?? []), ...pieces, ...(after ?? [])], joint, left);
+  const piece = (leg: Length | undefined): readonly Piece[] => (leg === undefined ? [] : [{ is: "corner leg", length: leg }]);
+  const around = (pieces: readonly Piece[], joint: Length): BondCourse => courseOf([...piece(legs[0]), ...pieces, ...piece(legs[1])], joint, left);
   // The two legs meet, with a joint between them.
   if (!legs.includes(undefined) && compare(field, headJoint.least) >= 0 && compare(field, headJoint.most) <= 0) return around([], field);
   if (compare(field, times(field, 0)) <= 0) return work.refuse({ code: "refused", path: ["length"], given: length.toString(), wanted: say("cornersLeaveNoRoom", { course: course + 1 }) });
