@@ -49,6 +49,18 @@ describe("headsAndSills", () => {
     expect(higher.ok ? "" : higher.problems[0]?.message).toMatch(/1,?000 courses/);
   });
 
+  it("holds a strip against half of the unit it is cut from, and warns of one that is less", () => {
+    // Courses of 7-5/8 and 3-5/8 in turn: lines at 8, 12, 20 in. Half of the units is 3-5/8 and 1-5/8 in.
+    const strips = (...heads: readonly string[]): readonly unknown[] => {
+      const { answers, cautions } = headsAndSills.solve({ unitHeights: ["7-5/8 in", "3-5/8 in"], bedJoint: "3/8 in", openings: heads.map((head) => ({ head: head as "1 in" })) });
+      return [...answers.levels.map(({ best, cut }) => `${best} ${String(cut?.height)} ${String(cut?.underLeastCut)}`), cautions.some((text) => text.startsWith("A strip under the least cut"))];
+    };
+    // From 9.9 in to the line at 12, less the joint, 1.725 in of stone; from 10 in just 1-5/8; from 10.1 in less.
+    expect([strips("9.9 in"), strips("10 in"), strips("10.1 in")]).toEqual([["cut 2.1 in false", false], ["cut 2 in false", false], ["cut 1.9 in true", true]]);
+    // From 5 in to the line at 8 less the joint, 2-5/8 in of a unit of 7-5/8.
+    expect([strips("5 in"), strips("5 in", "9.9 in")]).toEqual([["cut 3 in true", true], ["cut 3 in true", "cut 2.1 in false", true]]);
+  });
+
   it("spreads over a single joint, down to none", () => {
     const first = (unit: string, bedJoint: string, sill: string): readonly unknown[] => {
       const [level] = headsAndSills({ unitHeights: [unit as "1 in"], bedJoint: bedJoint as "1 in", openings: [{ sill: sill as "1 in" }] }).levels;
