@@ -239,6 +239,60 @@ describe("a line", () => {
   });
 });
 
+describe("prices", () => {
+  // 40 x 8 ft in boards of 32 ft2: ten of each.
+  const foam = (...names: readonly string[]): object => ({
+    measuredTo: "backing",
+    elevations: [{ name: "north", shape: { kind: "rectangle", width: "40 ft", height: "8 ft" }, openings: [], outsideCorners: [] }],
+    layers: names.map((name) => ({ kind: "foam board", name, boardWidth: "4 ft", boardHeight: "8 ft" })), packs: {}, allowances: Object.fromEntries(names.map((name) => [name, { waste: "0 %" }])),
+  });
+  const priced = (prices: object, ...names: readonly string[]): object => ({ ...foam(...(names.length === 0 ? ["foam"] : names)), prices: { smallest: "0.01 USD", ...prices } });
+  const cost = (job: object): readonly (string | undefined)[] => {
+    const found = taken(job).answers.cost;
+    return [found?.subtotal, found?.allowance, found?.tax, found?.total];
+  };
+  const each = (amount: string, more: object = {}): object => ({ each: `${amount} USD`, ...more });
+
+  it("need no word of tax where there is none, and list what has no price", () => {
+    const job = priced({ items: { foam: each("10.00") } }, "foam", "second foam");
+    expect(cost(job)).toEqual(["100.00 USD", undefined, undefined, "100.00 USD"]);
+    const { answers, assumptions } = taken(job);
+    expect([answers.cost?.unpriced, answers.prices?.map(({ item, taxed }) => [item, taxed])]).toEqual([["second foam"], [["foam", false]]]);
+    expect(assumptions.some((text) => text.startsWith("each price is rounded once"))).toBe(true);
+    // A name that every object has is a name like any other.
+    expect(taken(priced({ items: {} }, "constructor")).answers.cost?.unpriced).toEqual(["constructor"]);
+  });
+
+  it("tax what is taxed: a tenth of the lines, of the allowance, of both", () => {
+    const taxes = (item: boolean, allowance: boolean): readonly (string | undefined)[] => cost(priced({ items: { foam: each("10.00", { taxed: item }) }, tax: "10 %", allowance: { share: "10 %", taxed: allowance } }));
+    expect(taxes(false, false)).toEqual(["100.00 USD", "10.00 USD", "0.00 USD", "110.00 USD"]);
+    expect(taxes(false, true)).toEqual(["100.00 USD", "10.00 USD", "1.00 USD", "111.00 USD"]);
+    expect(taxes(true, false)).toEqual(["100.00 USD", "10.00 USD", "10.00 USD", "120.00 USD"]);
+    expect(taxes(true, true)).toEqual(["100.00 USD", "10.00 USD", "11.00 USD", "121.00 USD"]);
+  });
+
+  it("ask for the tax, and name what it is wanted for", () => {
+    const asked = (prices: object): readonly string[] => {
+      const tried = takeOff.try(priced(prices, "foam", "second foam"));
+      return tried.ok ? [] : tried.problems.map(({ code, path, message }) => `${code} ${path.join(".")} ${message.includes("second foam") ? "second foam" : message.includes("foam") ? "foam" : message.includes("allowance") ? "allowance" : ""}`);
+    };
+    const [plainly, taxed] = [each("10.00", { taxed: false }), each("10.00", { taxed: true })];
+    expect(asked({ items: { foam: plainly } })).toEqual([]);
+    expect(asked({ items: { foam: taxed } })).toEqual(["missing prices.tax foam"]);
+    expect(asked({ items: { foam: plainly, "second foam": taxed } })).toEqual(["missing prices.tax second foam"]);
+    expect(asked({ items: { foam: plainly }, allowance: { share: "5 %", taxed: true } })).toEqual(["missing prices.tax allowance"]);
+    expect(asked({ items: { foam: plainly }, allowance: { share: "5 %", taxed: false } })).toEqual([]);
+  });
+
+  it("are of items that there are, and what is wrong with one is told once, for its spare stock too", () => {
+    expect(faults(takeOff.try(priced({ items: { foam: each("1"), tiles: each("1") } })))).toEqual(["unknown prices.items.tiles"]);
+    const wrong = faults(takeOff.try({ ...priced({ items: { foam: { perPack: "1 USD" } } }), spare: { foam: "10 %" } }));
+    expect(wrong).toEqual(["unknown prices.items.foam.perPack"]);
+    // Ten boards and one to spare.
+    expect(cost({ ...priced({ items: { foam: each("10.00") } }), spare: { foam: "10 %" } })[3]).toBe("110.00 USD");
+  });
+});
+
 describe("hours", () => {
   const answers = (count: number): ReturnType<typeof taken>["answers"] => taken({ ...entranceInFeet, labour: { ...entranceInFeet.labour, tasks: entranceInFeet.labour?.tasks.slice(1, 1 + count) } }).answers;
 
