@@ -48,6 +48,11 @@ describe("jointUnitToUnit and jointInOpening", () => {
     expect(jointInOpening({ run: "8 in", unitsTotal: "7 in", units: 1 }).joint.toString()).toBe("0.5 in");
   });
 
+  it("refuses units that are more than the run, whatever the ends", () => {
+    const more = { run: "8 in", unitsTotal: "8-1/16 in", units: 3 } as const;
+    expect([jointUnitToUnit, jointInOpening].map((joint) => faults(joint.try(more)))).toEqual([["tooLow joint"], ["tooLow joint"]]);
+  });
+
   it("undoes the run of units, exactly", () => {
     for (const units of [2, 3, 7, 41, 100]) {
       for (const joint of ["0 in", "3/8 in", "5/12 in", "10 mm"] as const) {

@@ -61,6 +61,15 @@ describe("headsAndSills", () => {
     expect([strips("5 in"), strips("5 in", "9.9 in")]).toEqual([["cut 3 in true", true], ["cut 3 in true", "cut 2.1 in false", true]]);
   });
 
+  it("calls openings by their names, or counts them, and assumes nothing that is told", () => {
+    const wall = { unitHeights: ["7-5/8 in"], bedJoint: "3/8 in", openings: [{ sill: "32 in" }, { name: "door", head: "80 in" }] } as const;
+    const { answers, assumptions } = headsAndSills.solve(wall);
+    expect(answers.levels.map(({ opening: name }) => name)).toEqual(["opening 1", "door"]);
+    const rules = (told: readonly string[]): readonly string[] => told.map((text) => text.split(":")[0] ?? "").filter((name) => ["spreadOver", "jointChange", "leastCut"].includes(name));
+    expect(rules(assumptions)).toEqual(["spreadOver", "jointChange", "leastCut"]);
+    expect(rules(headsAndSills.solve({ ...wall, spreadOver: 8, leastCut: "3 in" }).assumptions)).toEqual(["jointChange"]);
+  });
+
   it("spreads over a single joint, down to none", () => {
     const first = (unit: string, bedJoint: string, sill: string): readonly unknown[] => {
       const [level] = headsAndSills({ unitHeights: [unit as "1 in"], bedJoint: bedJoint as "1 in", openings: [{ sill: sill as "1 in" }] }).levels;

@@ -89,6 +89,12 @@ describe("holds by the record of the wall", () => {
     expect(plan([stage("setting", 16), pointing()]).stages[1]?.hold).not.toHaveProperty("typical");
   });
 
+  it("goes by the least wait where that is asked for, though a usual one is told, and by either rule", () => {
+    expect(spans(plan([stage("setting", 16), pointing({ typical: "48 h" })]))[1]).toMatch(/^pointing 2026-06-02T11:15 /);
+    // At the reference itself both rules give the wait as it is.
+    expect(spans(plan([stage("setting", 16), pointing()], { rule: "Arrhenius" }))[1]).toMatch(/^pointing 2026-06-02T11:15 /);
+  });
+
   it("waits for a stage that is named, while others go on", () => {
     const found = plan([stage("setting", 16), stage("elsewhere", 40), stage("ledger off", 4, { hold: { work: "ledger", after: "setting", least: "16 h" } })]);
     // 16 h after 11:15 on Monday is 03:15 on Tuesday; the crew is free at the end of its other work on Wednesday
@@ -136,6 +142,8 @@ describe("weather and frost", () => {
   it("a day that is all stopped is left out; beyond the record nothing is planned", () => {
     expect(spans(plan([stage("setting", 8, { inWeather: "stops" })], { weather: air([...steady("30 degF", 24), ...steady("60 degF", 24)]) }))[0]).toMatch(/^setting 2026-06-02T07:00 /);
     const tried = (weather: object | undefined): readonly string[] => faults(dayPlan.try({ ...crew, wall: wall(steady("70 degF", 100)), weather, stages: [stage("setting", 40, { inWeather: "stops" })] }));
+    // Nothing is known of the first two hours of the plan.
+    expect(faults(dayPlan.try({ ...crew, wall: wall(steady("70 degF", 100)), weather: air(steady("60 degF", 48), "2026-06-01T14:00Z"), stages: [stage("setting", 16, { inWeather: "stops" })] }))).toEqual(["noAnswer weather.record"]);
     expect([tried(air(steady("60 degF", 24))), tried(air(steady("60 degF", 48))), tried(undefined)]).toEqual([["noAnswer weather.record"], [], ["missing weather"]]);
   });
 
@@ -216,6 +224,7 @@ it("refuses all that is wrong in one go", () => {
   const tried = (more: object): readonly string[] => faults(dayPlan.try({ ...crew, wall: wall(steady("70 degF", 50)), stages: [stage("a", 1)], ...more }));
   expect(tried({ stages: [stage("a", 1), stage("a", 1, { persons: 5 })] })).toEqual(["refused stages.1.name", "tooHigh stages.1.persons"]);
   expect(tried({ stages: [] })).toEqual(["refused stages"]);
+  expect(tried({ start: "2026-13-01T07:00" })).toEqual(["refused start"]);
   // Of a long name the first 80 letters are told.
   const long = dayPlan.try({ ...crew, wall: wall(steady("70 degF", 50)), stages: [stage(`b${"x".repeat(99)}`, 1), stage(`b${"x".repeat(99)}`, 1)] });
   expect(long.ok ? "" : long.problems[0]?.message).toContain(`"b${"x".repeat(79)}"`);

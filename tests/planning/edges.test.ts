@@ -6,6 +6,7 @@ import { crewDays } from "../../src/planning/crew-days.js";
 import { dayPlan } from "../../src/planning/day-plan.js";
 import { placeArea } from "../../src/planning/place-area.js";
 import { usedAgainstPlan } from "../../src/planning/used-against-plan.js";
+import { volumeLabour } from "../../src/planning/volume-labour.js";
 import { wasteFromUsage } from "../../src/planning/waste-from-usage.js";
 import { waterFromUsage } from "../../src/planning/water-from-usage.js";
 import { faults } from "../support/faults.js";
@@ -52,6 +53,16 @@ describe("batchRecord", () => {
     expect(overlaps(batch("09", "5 qt", high), batch("10", "6 qt", over))).toEqual(["E3: 09 and 10"]);
   });
 
+  it("warns of batches over each other and of batches without a reading, and of nothing else", () => {
+    const told = (bottom: string, at: string): readonly boolean[] => {
+      const readings = { zone: "America/Chicago", every: "1 h", readingIs: "momentary", readings: ["09", "10", "11", "12"].filter((hour) => hour >= at).map((hour) => ({ at: `2026-10-05T${hour}:00`, temperature: "50 degF" })) };
+      const tried = batchRecord.try({ zone: "America/Chicago", readings, batches: [batch("09", "5 qt", { bottom: "2 ft", top: "3 ft" }), batch("10", "5 qt", { bottom, top: "4 ft" })] });
+      const cautions = tried.ok ? tried.solution.cautions.join(" ") : "";
+      return [cautions.includes("written down for the same place"), cautions.includes("No reading reaches batch 09")];
+    };
+    expect([told("3 ft", "09"), told("2.5 ft", "09"), told("3 ft", "10")]).toEqual([[false, false], [true, false], [false, true]]);
+  });
+
   it("keeps a note, and tells the first 80 letters of a name that is taken", () => {
     const place = { bottom: "2 ft", top: "3 ft" };
     const noted = batchRecord.try({ zone: "America/Chicago", batches: [{ ...batch("09", "5 qt", place), note: "first of the day" }, batch("10", "5 qt", { bottom: "3 ft", top: "4 ft" })] });
@@ -88,6 +99,8 @@ describe("places and water", () => {
   it("what is lost is not on the wall, and what was all left over was not used", () => {
     // 40 bags of 0.5 ft3 less a tenth.
     expect(bedFromUsage({ bagsUsed: 40, bagYield: "0.5 ft3", lossShare: "10 %", area: "432 ft2", plannedBed: "1/2 in" }).onWall.toString()).toBe("18 ft3");
+    // 12 ft3 in parts of 4 ft3, two hours each, half as long again.
+    expect(volumeLabour({ volume: "12 ft3", perVolume: "4 ft3", hours: "2 h", factor: 1.5 }).labour.toString()).toBe("9 h");
     expect(wasteFromUsage({ bought: 66, leftOver: 66, netPacks: 60, waste: "5 %" }).actualWaste.toString()).toBe("-100 %");
   });
 
