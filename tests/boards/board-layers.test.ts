@@ -41,6 +41,9 @@ describe("boardLayers", () => {
     expect(stretches(layered([flat, { ...flat, start: { across: "48 in", up: "24 in" } }]))).toEqual([]);
     expect(stretches(layered([flat, { ...flat, start: { across: "48 in", up: "8 in" } }]))).toEqual(["2 level at 0 56, 144 long, 8 off"]);
     expect(stretches(layered([flat, { ...flat, start: { across: "48 in", up: "0 in" } }]))).toEqual(["2 level at 0 48, 144 long, 0 off"]);
+    // Behind, end joints at 96 in in the lower course and at 48 in in the upper; over them the other way about: they touch at 48 in up.
+    const staggered = { ...flat, stagger: "48 in" } as const;
+    expect(stretches(layered([staggered, { ...staggered, start: { across: "48 in", up: "0 in" } }]))).toEqual(["2 level at 0 48, 144 long, 0 off"]);
     // The third layer lies over the first, but the second is between them.
     expect(stretches(layered([upright, { ...upright, start: { across: "16 in", up: "0 in" } }, upright], { leastOffset: "16 in" }))).toEqual([]);
   });
@@ -66,6 +69,7 @@ describe("boardLayers", () => {
       expect(shared([screwed, begun])).toEqual(["5", "65"]);
       expect(shared([screwed, begun], { leastScrewOffset: "3/8 in" })).toEqual(["5", "65"]);
       expect(shared([screwed, begun], { leastScrewOffset: "1/2 in" })).toEqual(["5", "169"]);
+      expect(boardLayers.solve(layered([screwed, begun], { leastScrewOffset: "1/2 in" })).cautions.join(" ")).toMatch(/169 screws, set out as counted, stand nearer than (0\.5|1\/2) in to one of the layer behind/);
     });
 
     it("are few on the same studs where the screws stand at other heights", () => {

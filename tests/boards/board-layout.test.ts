@@ -161,6 +161,19 @@ describe("boardLayout, drawn by hand", () => {
     const layout = boardLayout(wall("10 ft", "6 ft", { openings: [opening("40 in", "36 in", "40 in", "24 in")] }));
     expect(joints(layout)).toEqual(["upright 60 0 36 off stud", "level 0 36 40", "level 80 36 40", "upright 60 60 12 off stud"]);
     expect([layout.overlaps, layout.jointsAtCorners].map(String)).toEqual(["0", "2"]);
+    // Boards of 40 in, a stud at either side of the window: the upright joints come up to the corners of the sill, where the level ones end: each of the four ends meets
+    // another joint. Over the window two more begin at its corners.
+    const cornered = boardLayout(wall("10 ft", "6 ft", { board: { width: "36 in", length: "40 in" }, openings: [opening("40 in", "36 in", "40 in", "24 in")] }));
+    expect(joints(cornered)).toEqual(["upright 40 0 36 on stud", "upright 80 0 36 on stud", "level 0 36 40", "level 80 36 40", "upright 40 60 12 on stud", "upright 80 60 12 on stud"]);
+    expect([cornered.overlaps, cornered.jointsAtCorners].map(String)).toEqual(["4", "6"]);
+  });
+
+  it("shifts every other course, and tells the screws of a board as it lies", () => {
+    const three = boardLayout.solve(wall("10 ft", "9 ft", { stagger: "30 in", screws: { spacing: "8 in" } }));
+    expect(drawn(three.answers).slice(5)).toEqual(["0 72 60x36 whole 6", "60 72 60x36 whole 7"]);
+    // The board lies flat: 36 in of it go along the studs.
+    const screws = three.parts.find(({ id }) => id === "fasteners.board-screws");
+    expect(String(screws?.given.find(({ name }) => name === "alongStuds")?.value)).toBe("3 ft");
   });
 
   it("tells where on its board each of several pieces lies, and cuts a stepped hole out without losing a part", () => {
@@ -338,6 +351,7 @@ describe("boardLayout refuses", () => {
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "segment", width: "8 ft", rise: "2 ft" } })).toEqual([["refused", "wall.kind"]]);
     const flat = boardLayout.try({ ...wall("1 ft", "1 ft"), wall: { kind: "trapezoid", width: "10 ft", leftHeight: "0 ft", rightHeight: "0 ft" } });
     expect(flat.ok ? [] : flat.problems.map(({ message }) => message)).toEqual([expect.stringContaining("it has no area")]);
+    expect(problemsOf({ ...wall("1 ft", "1 ft", { stagger: "6 ft" }), wall: { kind: "segment", width: "8 ft", rise: "2 ft" } })).toEqual([["refused", "wall.kind"], ["refused", "stagger"]]);
     const stepped = [["0 ft", "0 ft"], ["8 ft", "0 ft"], ["8 ft", "4 ft"], ["4 ft", "4 ft"], ["4 ft", "8 ft"], ["0 ft", "8 ft"]].map(([x, y]) => ({ x, y }));
     expect(problemsOf({ ...wall("1 ft", "1 ft"), wall: { kind: "polygon", points: stepped } })).toEqual([["refused", "wall.kind"]]);
   });

@@ -16,6 +16,8 @@ describe("cutStock", () => {
     expect(cutStock.try(job(100)).ok).toBe(true);
     expect(faults(cutStock.try(job(101)))).toEqual(["refused wanted"]);
     expect(faults(cutStock.try(job(0)))).toEqual(["refused wanted"]);
+    const stock = (count: number): object => ({ wanted: [{ length: "10 in", count: 1 }], stock: Array.from({ length: count }, (_, index) => `${String(10 + index)} in`), sawCut: "0 in" });
+    expect([faults(cutStock.try(stock(20))), faults(cutStock.try(stock(21)))]).toEqual([[], ["refused stock"]]);
   });
 });
 
