@@ -23,6 +23,21 @@ describe("lastUnitToday", () => {
     expect(found.lastUnit).toBe("2026-11-02T15:08-06:00[America/Chicago]");
   });
 
+  it("counts back from the frost: a warm morning helps only the units that were set in it", () => {
+    // 10 h at 88 degF, then 20 h at 52 degF, and frost at 14:00 the next day. By doubling the cold hours give 10 of 24 h, and 7 h at
+    // 88 degF the rest: 27 h before the frost. By Arrhenius exp(5000 x (1/294.261 - 1/T)) is 0.5500 and 1.7480: 20 x 0.55 = 11 h,
+    // and 13 / 1.748 = 7.437 h.
+    const { byRule } = lastUnitToday({ record: record([...steady("88 degF", 10), ...steady("52 degF", 20), ...steady("28 degF", 4)]), cure: "24 h", ...cure });
+    const hoursBefore = byRule.map(({ lastUnit }) => (Date.parse("2026-11-03T14:00-06:00") - Date.parse((lastUnit ?? "").slice(0, 22))) / 3_600_000);
+    const factor = (fahrenheit: number): number => Math.exp(5000 * (1 / ((70 + 459.67) / 1.8) - 1 / ((fahrenheit + 459.67) / 1.8)));
+    const byHand = [27, 20 + (24 - 20 * factor(52)) / factor(88)];
+    // To the minute before.
+    hoursBefore.forEach((hours, index) => {
+      expect(hours - (byHand[index] ?? 0)).toBeGreaterThan(-1e-9);
+      expect(hours - (byHand[index] ?? 0)).toBeLessThan(1.01 / 60);
+    });
+  });
+
   it("leaves no time where the wall is too cold for too short: by hand 56 or 63 h are wanted and 18 h are there", () => {
     const { answers, cautions } = lastUnitToday.solve({ record: record([...steady("45 degF", 18), "31 degF"]), cure: "24 h", ...cure });
     expect(answers).not.toHaveProperty("lastUnit");

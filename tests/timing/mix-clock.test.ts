@@ -28,6 +28,7 @@ describe("the clock of a batch", () => {
   });
 
   it("refuses a most time to slake that is under the least", () => {
+    expect(mixClock.try({ mixing: "3 min", slakeLow: "7 min", slakeHigh: "7 min", remixing: "1 min", life: "2 h" }).ok).toBe(true);
     const tried = mixClock.try({ mixing: "3 min", slakeLow: "9 min", slakeHigh: "7 min", remixing: "1 min", life: "2 h" });
     expect(tried.ok ? [] : tried.problems.map(({ code, path }) => [code, path])).toEqual([["tooLow", ["slakeSpread"]]]);
   });
