@@ -20,7 +20,7 @@ const root = path.resolve(import.meta.dirname, "../..");
 /** Tests that hold a rule for every row of every definition. */
 const forAll = ["tests/cross/shown-units.test.ts"];
 /** Tests of other folders that look at a folder too. @type {Readonly<Record<string, readonly string[]>>} */
-const besides = { core: ["units", "render"] };
+const besides = { core: ["units", "render"], shapes: ["boards"] };
 /** Code whose tests replace modules or wait at their top level, which a module here cannot: its mutants would all live. */
 const testedElsewhere = ["src/takeoff/rows/", "src/takeoff/take-off-rows.ts"];
 /** Tests of types alone, which are gone when a mutant runs. */
