@@ -72,7 +72,7 @@ describe("headsAndSills", () => {
 
   it("spreads over a single joint, down to none", () => {
     const first = (unit: string, bedJoint: string, sill: string): readonly unknown[] => {
-      const [level] = headsAndSills({ unitHeights: [unit as "1 in"], bedJoint: bedJoint as "1 in", openings: [{ sill: sill as "1 in" }] }).levels;
+      const [level] = headsAndSills({ unitHeights: [unit], bedJoint: bedJoint, openings: [{ sill: sill }] }).levels;
       return [level?.best, level?.spread?.fromCourse, level?.spread?.toCourse, level?.spread?.each.toString()];
     };
     // The first course line is at 8 in.

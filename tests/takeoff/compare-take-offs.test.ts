@@ -80,7 +80,7 @@ it("two sizes of which one makes no job by itself have both moved the line", () 
 });
 
 it("a job that had no prices has no cost before", () => {
-  const { prices: _, ...unpriced } = before;
+  const unpriced = Object.fromEntries(Object.entries(before).filter(([key]) => key !== "prices")) as typeof before;
   const order = compareTakeOffs({ before: unpriced, after: before });
   expect(order).not.toHaveProperty("costBefore");
   expect(order.costAfter).toBe(takeOff(before).cost?.total);

@@ -135,9 +135,9 @@ describe("what a layer says of itself", () => {
   it("a lap of the ledger takes cover from every piece but the first", () => {
     // Pieces of 16 ft: the first covers 16, each further one 15.
     const line = lineOf(withLayer("ledger", { lap: "1 ft" }), "ledger");
-    expect(line.packs?.toNumber()).toBe(Math.ceil((line.net.toNumber("ft" as never) * 1.05 - 1) / 15));
+    expect(line.packs?.toNumber()).toBe(Math.ceil((line.net.toNumber("ft") * 1.05 - 1) / 15));
     const butting = lineOf(withLayer("ledger", { lap: "0 in" }), "ledger");
-    expect(butting.packs?.toNumber()).toBe(Math.ceil((butting.net.toNumber("ft" as never) * 1.05) / 16));
+    expect(butting.packs?.toNumber()).toBe(Math.ceil((butting.net.toNumber("ft") * 1.05) / 16));
     expect(line.packs?.toNumber()).toBeGreaterThan(butting.packs?.toNumber() ?? 0);
   });
 
@@ -183,7 +183,7 @@ describe("what a layer says of itself", () => {
     const [all, none, large] = [taken(withLayer("barrier", { deductFrom: undefined })), taken(withLayer("barrier", { deductFrom: "0 ft2" })), taken(withLayer("barrier", { deductFrom: "100 ft2" }))];
     const said = [all, none, large].map(({ assumptions }) => assumptions.includes("barrier: all openings are deducted"));
     expect(said).toEqual([true, false, false]);
-    const net = ({ answers }: typeof all): number => answers.lines.find(({ item }) => item === "barrier")?.net.toNumber("gal" as never) ?? 0;
+    const net = ({ answers }: typeof all): number => answers.lines.find(({ item }) => item === "barrier")?.net.toNumber("gal") ?? 0;
     expect(net(all)).toBe(net(none));
     // Openings of 48 + 40 + 12 = 100 ft2, none of which is 100 ft2 by itself: two films of 18 mil on 100 ft2 more, 231 in3 a gallon.
     expect(net(large) - net(none)).toBeCloseTo((2 * 0.018 * 100 * 144) / 231, 9);

@@ -184,7 +184,7 @@ describe("ahead", () => {
     expect(hour(tms(["101 degF", "103 degF", "103 degF", "102 degF"]))).toEqual([undefined, "09:00"]);
     // 106 degF in a wind of 10 mph is of the second step, and 112 degF in a calm of the first.
     const readings = readingsFrom("2026-11-02T14:00Z", ["112 degF", "106 degF", "113 degF"]).map((reading, index) => ({ ...reading, wind: index === 1 ? "10 mph" : "0 mph" }));
-    const found = masonryWeather({ ruleSet: "TMS 602-02", stopBelow: "20 degF", record: { zone: "America/Chicago", every: "1 h", readings } as never });
+    const found = masonryWeather({ ruleSet: "TMS 602-02", stopBelow: "20 degF", record: { zone: "America/Chicago", every: "1 h", readings } });
     expect([found.hours.map(({ band }) => band), hour(found)[1]]).toEqual([["hot", "very hot", "hot"], "09:00"]);
   });
 
