@@ -147,6 +147,7 @@ describe("boardLayout, drawn by hand", () => {
     expect(reused.boards.map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "0 0", "0 16", "20 0", "0 0", "0 0", "0 16", "0 0", "0 0"]);
     expect(leftovers(reused)).toEqual(["1: 40 0 20 36", "2: 40 16 20 20", "2: 0 32 40 4", "4: 40 0 20 36", "5: 0 20 60 16", "6: 40 0 20 20", "6: 0 20 60 16"]);
     expect(reused.boardsUsed.toString()).toBe("6");
+    expect(reused.boards.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
   });
 
   it("keeps pieces apart that touch at a point only", () => {
@@ -180,6 +181,9 @@ describe("boardLayout, drawn by hand", () => {
     // The upper left board, 0 to 60 and 36 to 72 in, is cut through by an opening from 20 to 40 in.
     const through = boardLayout(wall("10 ft", "6 ft", { openings: [opening("20 in", "36 in", "20 in", "36 in")] }));
     expect(through.boards.filter(({ board }) => board === 3).map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "40 0"]);
+    // The upper right one, 60 to 120 in, from 80 to 100 in.
+    const right = boardLayout(wall("10 ft", "6 ft", { openings: [opening("80 in", "36 in", "20 in", "36 in")] }));
+    expect(right.boards.filter(({ board }) => board === 4).map(({ onBoard: { across, up } }) => inInches(across, up))).toEqual(["0 0", "40 0"]);
     const stepped = boardLayout(wall("4 ft", "8 ft", { board: fourByEight, orientation: "upright", openings: [opening("0 in", "0 in", "10 in", "20 in"), opening("0 in", "20 in", "24 in", "20 in")] }));
     expect(drawn(stepped)).toEqual(["0 0 48x96 less 0 0 10x40 less 10 20 14x20 cut 1"]);
     // 48 x 96 less 10 x 20 and 24 x 20.
@@ -290,6 +294,13 @@ describe("boardLayout and what it tells", () => {
       return [all.includes("offcuts keep the way they lay"), all.includes("no room at the edge distance")];
     };
     expect([told({}), told({ reuseOffcuts: true }), told({ screws: { spacing: "8 in" } })]).toEqual([[false, false], [true, false], [false, false]]);
+    const beware = (more: Partial<Input>): readonly boolean[] => {
+      const all = boardLayout.solve(wall("10 ft", "6 ft", more)).cautions.join(" ");
+      return [all.includes("lie at the corner of an opening"), all.includes("An arched or round opening")];
+    };
+    // The window comes up to the joints on no side; then its sill lies on the level joint, and it is round.
+    expect(beware({ openings: [opening("10 in", "10 in", "20 in", "20 in")] })).toEqual([false, false]);
+    expect(beware({ openings: [{ shape: { kind: "round", diameter: "20 in" }, left: "10 in", bottom: "36 in" }] })).toEqual([true, true]);
     // The third course is half an inch high, and twice 3/8 in is more.
     const strip = boardLayout.solve(wall("10 ft", "72.5 in", { screws: { spacing: "8 in" } })).cautions.join(" ");
     expect(strip).toContain("lines of screws have no room at the edge distance");

@@ -95,6 +95,7 @@ describe("cutStock", () => {
     const filled = cutStock({ wanted: [80, 70, 60, 50, 40].map((length) => ({ length: inches(length), count: 20 })), stock: ["120 in"], sawCut: "0 in" });
     expect(drawn(filled)).toEqual(["20 x 120 in: 80 + 40, 0 left", "20 x 120 in: 70 + 50, 0 left", "10 x 120 in: 60 + 60, 0 left"]);
     expect([filled.proven, filled.stockLength.toString(), filled.leastStockLength.toString()]).toEqual([true, "500 ft", "500 ft"]);
+    expect(cutStock.solve({ wanted: [{ length: "60 in", count: 2 }], stock: ["120 in"], sawCut: "0 in" }).cautions.join(" ")).not.toContain("too many ways of cutting");
   });
 
   it("says when it has not looked at all ways, and is still not above its own first fit", () => {

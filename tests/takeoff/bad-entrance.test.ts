@@ -35,6 +35,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["elevations", 0, "insideCorners", 0, "height"], "11 ft", /^refused elevations\[0\]\.insideCorners\[0\]\.height: 11 ft: front is 10 ft high/],
   [["elevations", 2, "name"], "side", /^refused elevations\[2\]\.name: "side": there is an elevation of this name already/],
   [["columns", 0, "width"], "0 ft", /^tooLow columns\[0\]\.width \(width of the column\): is 0 ft/],
+  [["elevations", 0, "outsideCorners", 0, "with"], "the neighbour", /^notAChoice elevations\[0\]\.outsideCorners\[0\]\.with: "the neighbour" .*front, side, bay/],
   // layers
   [["layers", 10, "lots"], undefined, /^missing layers\[10\]\.lots: .* "by elevation" .* or "together"/],
   [["layers", 6, "beyond"], undefined, /^missing layers\[6\]\.beyond: .* such as 0 in/],
@@ -47,7 +48,9 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["packs", "flat units", "pieces"], 0, /^tooLow packs\.flat units\.pieces \(pieces in a pack\): is 0, but must be at least 1/],
   [["packs", "sealant", "volume"], "0 gal", /^tooLow packs\.sealant\.volume \(volume of a pack\): is 0 gal/],
   [["packs", "sealent"], { volume: "10 fl oz" }, /^unknown packs\.sealent: is not known here; did you mean sealant\?/],
+  [["packs", "gravel for the yard"], { pieces: 1 }, /^unknown packs\.gravel for the yard: .*sheathing screws, .*backer rod/],
   [["allowances", "caps"], undefined, /^missing allowances\.caps: /],
+  [["allowances", "sheathing"], { lossShare: "10 %" }, /^refused allowances\.sheathing\.lossShare: /],
   [["spare", "flat unit"], "2 %", /^unknown spare\.flat unit: is not known here; did you mean flat units\?/],
   [["spare", "barrier"], "2 %", /^refused spare\.barrier: spare stock is kept of what is counted in pieces; barrier is volume/],
   // weights and hoist
@@ -62,6 +65,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["labour", "efficiency"], "120 %", /^tooHigh labour\.efficiency/],
   // prices
   [["prices", "items", "sheathing", "each"], "31.15", /^wrongKind prices\.items\.sheathing\.each \(price of one piece\): "31\.15" cannot be read; write a number and the currency in three capital letters/],
+  [["prices", "items", "sheathing", "each"], undefined, /^missing prices\.items\.sheathing\.each: /],
   [["prices", "items", "sheathing", "each"], "31.15 EUR", /^refused prices\.items\.sheathing\.each: 31\.15 EUR: the smallest amount is in USD, and prices in two currencies are not added/],
   [["prices", "items", "sheathing", "perPack"], "31.15 USD", /^unknown prices\.items\.sheathing\.perPack: .* bought by the piece; write each/],
   [["prices", "items", "setting mortar", "each"], "1.15 USD", /^unknown prices\.items\.setting mortar\.each: .* bought in packs; write perPack/],

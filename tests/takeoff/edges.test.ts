@@ -221,8 +221,9 @@ describe("corner units", () => {
     }, "bead")?.net);
     const cornered = { outsideCorners: [{ height: "8 ft", otherFace: "unclad", count: 2 }], insideCorners: [{ height: "7 ft", otherFace: "unclad" }] };
     expect([bead(["outside corners"], cornered), bead(["inside corners"], cornered), bead(["base"], cornered)]).toEqual(["16 ft", "7 ft", "40 ft"]);
-    // 3 ft and 4 in past either end.
-    const door = { outsideCorners: [{ height: "8 ft", otherFace: "unclad" }], openings: [{ shape: { kind: "rectangle", width: "3 ft", height: "7 ft" }, returnDepth: "0 in", returnUnits: "flat", toBase: true }] };
+    // 3 ft and 4 in past either end; the round window has no head.
+    const round = { shape: { kind: "round", diameter: "2 ft" }, returnDepth: "0 in", returnUnits: "flat", toBase: false };
+    const door = { outsideCorners: [{ height: "8 ft", otherFace: "unclad" }], openings: [{ shape: { kind: "rectangle", width: "3 ft", height: "7 ft" }, returnDepth: "0 in", returnUnits: "flat", toBase: true }, round] };
     expect(Number.parseFloat(bead(["sills", "heads"], door, { beyond: "4 in" }))).toBeCloseTo(3 + 8 / 12, 6);
   });
 
@@ -252,6 +253,13 @@ describe("prices", () => {
     return [found?.subtotal, found?.allowance, found?.tax, found?.total];
   };
   const each = (amount: string, more: object = {}): object => ({ each: `${amount} USD`, ...more });
+
+  it("are told as numbers too, and not where there is no allowance", () => {
+    const amounts = (more: object): ReturnType<typeof taken>["answers"]["cost"] => taken(priced({ items: { foam: each("10.00", { taxed: true }) }, tax: "5 %", ...more })).answers.cost;
+    const all = amounts({ allowance: { share: "10 %", taxed: false } })?.amounts;
+    expect([all?.subtotal, all?.allowance, all?.tax, all?.total].map(String)).toEqual(["100", "10", "5", "115"]);
+    expect(amounts({})?.amounts).not.toHaveProperty("allowance");
+  });
 
   it("need no word of tax where there is none, and list what has no price", () => {
     const job = priced({ items: { foam: each("10.00") } }, "foam", "second foam");
@@ -290,6 +298,23 @@ describe("prices", () => {
     expect(wrong).toEqual(["unknown prices.items.foam.perPack"]);
     // Ten boards and one to spare.
     expect(cost({ ...priced({ items: { foam: each("10.00") } }), spare: { foam: "10 %" } })[3]).toBe("110.00 USD");
+  });
+});
+
+describe("openings and weights", () => {
+  const window = (width: string, height: string): object => ({ ...entranceInFeet, elevations: entranceInFeet.elevations.map((one) => (one.name === "bay" ? { ...one, openings: [{ shape: { kind: "rectangle", width, height }, returnDepth: "0 in", returnUnits: "flat", toBase: false }] } : one)) });
+
+  it("may be as wide or as high as the wall, but leave some of it", () => {
+    // The bay is 12 ft wide and 10 ft high.
+    const told = (width: string, height: string): readonly string[] => faults(takeOff.try(window(width, height)));
+    expect([told("12 ft", "4 ft"), told("4 ft", "10 ft"), told("12.1 ft", "4 ft")]).toEqual([[], [], ["refused elevations.2.openings.0.shape"]]);
+    expect(told("12 ft", "10 ft")).toContain("refused elevations.2.openings");
+  });
+
+  it("of one item are the weight of all", () => {
+    const weigh = (perPack: object): ReturnType<typeof taken>["answers"] => taken({ ...entranceInFeet, weights: { perPack } }).answers;
+    // 25 boards of 70 lb.
+    expect([weigh({ sheathing: "70 lb" }).deliveredWeight, weigh({}).deliveredWeight].map(String)).toEqual(["1750 lb", "undefined"]);
   });
 });
 
