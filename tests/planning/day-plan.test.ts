@@ -147,6 +147,20 @@ describe("weather and frost", () => {
     expect([tried(air(steady("60 degF", 24))), tried(air(steady("60 degF", 48))), tried(undefined)]).toEqual([["noAnswer weather.record"], [], ["missing weather"]]);
   });
 
+  it("ends with the stretch that it just fills, not where the next one begins", () => {
+    // Without breaks four persons do 16 h from 07:00 to 11:00, when the weather stops the work for two hours.
+    const hours = [...steady("60 degF", 4), ...steady("39 degF", 2), ...steady("60 degF", 100)];
+    expect(spans(plan([stage("setting", 16, { inWeather: "stops" })], { weather: air(hours), shifts: { ...shifts, breaks: "0 h" } }))).toEqual(["setting 2026-06-01T07:00 2026-06-01T11:00"]);
+  });
+
+  it("mixes no batch on a day that has no time before its frost", () => {
+    // On Tuesday at 07:00 the wall is at 35 degF, colder than the life of a batch is told for, and it freezes at 23:00.
+    const cold = wall([...steady("70 degF", 20), ...steady("35 degF", 20), ...steady("30 degF", 4), ...steady("70 degF", 200)]);
+    const mix = { volume: "12 ft3", batch: "0.75 ft3", mixing: "3 min", slakeLow: "5 min", slakeHigh: "7 min", remixing: "2 min", life: "2 h" };
+    const found = plan([stage("setting", 40, { frostCure: "16 h", batches: mix })], { wall: cold });
+    expect(found.stages[0]?.days.map(({ date }) => date)).toEqual(["2026-06-01", "2026-06-03"]);
+  });
+
   it("sets no unit that the frost would harm: 24 h at 70 degF before a frost on Tuesday at 12:00 is Monday at 12:00", () => {
     const frost = wall([...steady("70 degF", 29), ...steady("30 degF", 10), ...steady("70 degF", 200)]);
     const found = plan([stage("setting", 20, { frostCure: "24 h" })], { wall: frost });
