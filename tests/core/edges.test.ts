@@ -11,6 +11,7 @@ import { FormulaError, formulaText, parseFormula } from "../../src/core/formula.
 import { limitTexts } from "../../src/core/limit-texts.js";
 import { choicesOf } from "../../src/core/prepared.js";
 import { nearest } from "../../src/core/problems.js";
+import { sentence } from "../../src/core/refusals.js";
 
 const { add, multiply, power, sqrt, round, compare, asin } = exactArithmetic;
 
@@ -164,6 +165,16 @@ describe("a basis in words", () => {
     expect(basisText(rule)).not.toMatch(/quoted|undefined/);
     expect(basisText({ ...rule, quotedBy: "a digest" })).toContain("as quoted by a digest");
     expect(basisText({ ...rule, says: "so much" })).toContain("(so much)");
+  });
+});
+
+describe("a sentence", () => {
+  it("puts values in where they stand, as they read: a quantity, one that was JSON on its way, names, sentences", () => {
+    expect(sentence`at least ${quantity("length", "15 mil")}, for ${["jambs", "sills"]}`).toBe("at least 15 mil, for jambs, sills");
+    expect(sentence`${3} of ${{ value: "15", unit: "mil" } as never}`).toBe("3 of 15 mil");
+    const words = (text: string): never => ({ kind: "words", words: text, name: "demo.words" }) as never;
+    expect(sentence`${[words("too long"), words("too wide")]}`).toBe("too long; too wide");
+    expect(sentence`nothing put in`).toBe("nothing put in");
   });
 });
 
