@@ -165,7 +165,7 @@ function keepScore(row) {
   const kept = [...keptRows().filter(([folder]) => folder !== row[0]), row].map(line).sort();
   const words = [
     "The score is killed and hung of those run, less the refused and the equivalent. `seed` is all where every mutant was run, else",
-    "that of the draw; a draw is fresh where no seed alike was drawn before, so that no test can have been written for what",
+    "that of the draw; a draw is fresh where no seed alike was drawn before, so that no test was chosen by what",
     "survived of it: only a fresh one tells the score of the folder. Without the slow tests, those of over ten seconds, the score is a",
     "lower bound.",
   ];
