@@ -3,9 +3,11 @@
 // takes all of it, and the room is one chunk; but not where the rest of a room would bring in rooms or packages that the entry
 // does without. What is then left as a small chunk goes with one that more entries need, since a file more takes longer to find and
 // open than some kilobytes to read.
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { build } from "esbuild";
+import { isEntry, roomOf, sourceGraph } from "./source-graph.mjs";
+
+/** @typedef {import("./source-graph.mjs").Graph} Graph */
 
 // tsup makes one file of its config and what that imports, so a place told from this file would be another.
 const root = process.cwd();
@@ -22,32 +24,24 @@ const small = 12_000;
 
 /** @param {string} file */
 const relative = (file) => path.relative(root, file).replaceAll(path.sep, "/");
-/** @param {string} file */
-const roomOf = (file) => file.split("/")[1] ?? "";
-/** Whether it is an entry: the index of a room, or a file of src itself. @param {string} file */
-const isEntry = (file) => /^src\/[^/]+(\/index)?\.ts$/.test(file);
 
-/** @returns {Promise<ReadonlyMap<string, readonly string[]>>} each entry, with the files it is to take besides */
-async function filesBesides() {
-  const files = readdirSync(path.join(root, "src"), { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts")).map((file) => path.posix.join("src", file.replaceAll(path.sep, "/")));
-  const { metafile } = await build({ absWorkingDir: root, entryPoints: files, bundle: true, packages: "external", format: "esm", outdir: "unwritten", write: false, metafile: true });
-  /** @param {readonly string[]} from */
-  const reach = (from) => {
-    const reached = new Set(from);
-    for (const file of reached) for (const { path: to } of metafile.inputs[file]?.imports ?? []) if (to in metafile.inputs) reached.add(to);
-    return [...reached].filter((file) => !isEntry(file));
-  };
+/** What is to be taken: for each entry, the files. @typedef {Map<string, Set<string>>} Taken */
+
+/** Each entry takes what it reaches, and the whole rooms of that. @param {Graph} graph @returns {Taken} */
+function wholeRooms({ files, reach, packagesOf }) {
   /** @param {string} room */
   const allOf = (room) => files.filter((file) => !isEntry(file) && roomOf(file) === room);
-  /** @param {string} file */
-  const packagesOf = (file) => (metafile.inputs[file]?.imports ?? []).filter(({ external }) => external).map(({ path: name }) => name);
   /** The rooms of files, and the packages that they import. @param {readonly string[]} from */
   const placesOf = (from) => new Set(from.flatMap((file) => [roomOf(file), ...packagesOf(file)]));
-  const taken = new Map(files.filter(isEntry).map((entry) => {
+  return new Map(files.filter(isEntry).map((entry) => {
     const reached = placesOf(reach([entry]));
     const whole = [...reached].filter((room) => room === ground || (!inParts.includes(room) && [...placesOf(reach(allOf(room)))].every((place) => reached.has(place))));
     return [entry, new Set(reach([entry, ...whole.flatMap(allOf)]))];
   }));
+}
+
+/** Has small chunks taken by all entries of a larger one. @param {Taken} taken @param {Graph} graph */
+function hostSmallChunks(taken, { files, reach, packagesOf, bytesOf }) {
   /** @param {(all: ReadonlySet<string>) => boolean} which */
   const entriesWith = (which) => [...taken].filter(([, all]) => which(all)).map(([entry]) => entry);
   /** @type {Map<string, Chunk>} */
@@ -56,7 +50,7 @@ async function filesBesides() {
     const by = entriesWith((all) => all.has(file));
     const chunk = chunks.get(by.join()) ?? { files: [], by, bytes: 0 };
     chunk.files.push(file);
-    chunk.bytes += metafile.inputs[file]?.bytes ?? 0;
+    chunk.bytes += bytesOf(file);
     chunks.set(by.join(), chunk);
   }
   // The chunk into which the code of a package goes takes none in: who bundles a calculation would not be rid of the package.
@@ -69,7 +63,6 @@ async function filesBesides() {
     const host = hosts.find(({ by }) => chunk.by.every((entry) => by.includes(entry)) && by.every((entry) => needs.every((file) => taken.get(entry)?.has(file))));
     for (const entry of host?.by ?? []) for (const file of chunk.files) taken.get(entry)?.add(file);
   }
-  return new Map([...taken].map(([entry, all]) => [entry, [...all]]));
 }
 
 /** @returns {import("esbuild").Plugin} */
@@ -77,11 +70,13 @@ export function fewChunks() {
   return {
     name: "few chunks",
     async setup(bundler) {
-      const besides = await filesBesides();
+      const graph = await sourceGraph(root);
+      const taken = wholeRooms(graph);
+      hostSmallChunks(taken, graph);
       bundler.onLoad({ filter: /[/\\]src[/\\]([^/\\]+[/\\]index|[^/\\]+)\.ts$/ }, ({ path: file, suffix }) => {
-        const files = suffix === reexported ? [] : (besides.get(relative(file)) ?? []);
-        const taken = files.map((one) => `import "./${path.posix.relative(path.posix.dirname(relative(file)), one)}";\n`);
-        return { contents: taken.join("") + readFileSync(file, "utf8"), loader: "ts" };
+        const files = suffix === reexported ? [] : [...(taken.get(relative(file)) ?? [])];
+        const imports = files.map((one) => `import "./${path.posix.relative(path.posix.dirname(relative(file)), one)}";\n`);
+        return { contents: imports.join("") + readFileSync(file, "utf8"), loader: "ts" };
       });
       bundler.onResolve({ filter: /^\.\.?\// }, ({ path: asked, resolveDir, kind }) => {
         const file = path.resolve(resolveDir, asked.replace(/\.js$/, ".ts"));
