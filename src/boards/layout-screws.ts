@@ -8,9 +8,9 @@ import { keyOf, widthOf } from "../shapes/face.js";
 import type { StraightLine } from "./joint-lines.js";
 import type { ReadLayout } from "./layout-input.js";
 import type { Piece } from "./pieces.js";
-import { screwsAcross } from "./screw-lines.js";
+import { screwRuns } from "./screw-lines.js";
 
-/** Screws in a line up a board. */
+/** Screws over each other in a board; beside an opening that reaches the stud they stand the edge distance in, as a line of their own. */
 export interface ScrewLine {
   /** From the left end of the wall. */
   readonly across: Quantity<"length">;
@@ -45,10 +45,11 @@ export function screwCounter(given: ReadLayout, asked: NonNullable<ReadLayout["s
   };
   return (piece, lines) => {
     const roomy = lines.filter(({ from, to }) => widthOf(piece.box).compare(bothEdges) > 0 && to.sub(from).compare(bothEdges) > 0);
-    const screwed = roomy.map((line): ScrewLine => {
+    const screwed = roomy.flatMap((line): readonly ScrewLine[] => {
       const { screwsPerLine, actualSpacing } = answersFor(line.to.sub(line.from));
-      return { across: show.length(screwsAcross(piece, line, edge)), bottom: show.length(line.from.add(edge)), spacing: actualSpacing, screws: screwsPerLine.toNumber() };
+      const runs = screwRuns(piece, line, edge, exactLength(actualSpacing), screwsPerLine.toNumber());
+      return runs.map(({ across, bottom, screws }) => ({ across: show.length(across), bottom: show.length(bottom), spacing: actualSpacing, screws }));
     });
-    return { lines: screwed, withoutRoom: lines.length - screwed.length };
+    return { lines: screwed, withoutRoom: lines.length - roomy.length };
   };
 }

@@ -1,3 +1,4 @@
+import { exact } from "../core/amount.js";
 import type { Fraction } from "../core/fraction.js";
 import { cutToRakes, joined, type StraightLine } from "./joint-lines.js";
 import { type Box, inOrder, max, min, type Rake } from "../shapes/face.js";
@@ -18,11 +19,30 @@ function linesAt(tiles: readonly Box[], at: Fraction, rakes: readonly Rake[]): r
   return joined(lines.filter(({ from, to }) => from.compare(to) < 0));
 }
 
-/** Where the screws of a line stand: on the line, or the edge distance in where board lies on one side only. */
-export function screwsAcross(piece: Piece, { at, from, to }: StraightLine, edgeDistance: Fraction): Fraction {
-  const onLeft = (box: Box): boolean => box.left.compare(at) < 0 && box.right.compare(at) >= 0;
-  const onRight = (box: Box): boolean => box.left.compare(at) <= 0 && box.right.compare(at) > 0;
-  const beside = piece.tiles.filter(({ bottom, top }) => max(bottom, from).compare(min(top, to)) < 0);
-  if (!beside.some(onRight)) return at.sub(edgeDistance);
-  return beside.some(onLeft) ? at : at.add(edgeDistance);
+/** Screws over each other, from one height on. */
+export interface ScrewRun {
+  readonly across: Fraction;
+  readonly bottom: Fraction;
+  readonly screws: number;
+}
+
+/** The screws of a line in runs: they stand on the line, but the edge distance in where board lies on one side only, as beside an opening. */
+export function screwRuns(piece: Piece, { at, from }: StraightLine, edgeDistance: Fraction, spacing: Fraction, screws: number): readonly ScrewRun[] {
+  const runs: { across: Fraction; bottom: Fraction; screws: number }[] = [];
+  for (let index = 0; index < screws; index += 1) {
+    const bottom = from.add(edgeDistance).add(spacing.mul(exact(BigInt(index))));
+    const across = screwAcross(piece, at, bottom, edgeDistance);
+    const last = runs.at(-1);
+    if (last?.across.equals(across) === true) last.screws += 1;
+    else runs.push({ across, bottom, screws: 1 });
+  }
+  return runs;
+}
+
+/** Where a screw stands; at the height of a sill or a head there is board on both sides only where there is above and below. */
+function screwAcross({ tiles }: Piece, at: Fraction, up: Fraction, edgeDistance: Fraction): Fraction {
+  const beside = tiles.filter(({ bottom, top }) => bottom.compare(up) <= 0 && top.compare(up) >= 0);
+  const everywhere = (side: (box: Box) => boolean): boolean => beside.every((one) => beside.some((other) => side(other) && max(one.bottom, other.bottom).compare(min(one.top, other.top)) < 0));
+  if (!everywhere(({ left, right }) => left.compare(at) <= 0 && right.compare(at) > 0)) return at.sub(edgeDistance);
+  return everywhere(({ left, right }) => left.compare(at) < 0 && right.compare(at) >= 0) ? at : at.add(edgeDistance);
 }

@@ -123,10 +123,21 @@ describe("boardLayout, drawn by hand", () => {
     const openings = [opening("10 in", "40 in", "20 in", "30 in"), opening("80 in", "0 in", "36 in", "80 in")];
     const [first, second] = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings })).boards;
     // 96 in less 3/8 in at either end is 95-1/4 in, 12 spaces. Below the window 39-1/4 in, 5 spaces of 7.85; above it 25-1/4, 4.
-    expect(linesOf(first)).toEqual(["0.375 0.375: 13 at 7.9375", "10 0.375: 13 at 7.9375", "16 0.375: 6 at 7.85", "16 70.375: 5 at 6.3125", "30 0.375: 13 at 7.9375", "32 0.375: 13 at 7.9375", "47.625 0.375: 13 at 7.9375"]);
-    // At 96 in over the door only: 15-1/4 in, 2 spaces.
-    expect(linesOf(second)).toEqual(["48.375 0.375: 13 at 7.9375", "64 0.375: 13 at 7.9375", "80 0.375: 13 at 7.9375", "95.625 80.375: 3 at 7.625"]);
+    // Of the screws at 0.375, 8.3125 and so on up a side of the window 5 lie below it and 4 above; the 4 from 40.0625 to 63.875 in stand in
+    // from the cut edge, where there is board on one side only.
+    expect(linesOf(first)).toEqual([
+      "0.375 0.375: 13 at 7.9375",
+      "10 0.375: 5 at 7.9375", "9.625 40.0625: 4 at 7.9375", "10 71.8125: 4 at 7.9375",
+      "16 0.375: 6 at 7.85", "16 70.375: 5 at 6.3125",
+      "30 0.375: 5 at 7.9375", "30.375 40.0625: 4 at 7.9375", "30 71.8125: 4 at 7.9375",
+      "32 0.375: 13 at 7.9375", "47.625 0.375: 13 at 7.9375",
+    ]);
+    // At 80 in 11 screws beside the door, up to 79.75 in, and 2 over it. At 96 in over the door only: 15-1/4 in, 2 spaces.
+    expect(linesOf(second)).toEqual(["48.375 0.375: 13 at 7.9375", "64 0.375: 13 at 7.9375", "79.625 0.375: 11 at 7.9375", "80 87.6875: 2 at 7.9375", "95.625 80.375: 3 at 7.625"]);
     expect([first?.screws, second?.screws]).toEqual([76, 42]);
+    // A screw right at the height of the sill stands in as well: over it there is board on one side only.
+    const [atSill] = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings: [opening("10 in", "40-1/16 in", "20 in", "30 in")] })).boards;
+    expect(linesOf(atSill).slice(1, 3)).toEqual(["10 0.375: 5 at 7.9375", "9.625 40.0625: 4 at 7.9375"]);
     // Beside an opening as high as the wall the board ends at 80 in.
     const beside = boardLayout(wall("12 ft", "8 ft", { ...screwed, openings: [opening("80 in", "0 in", "16 in", "8 ft")] })).boards[1];
     expect(linesOf(beside).map((line) => line.split(" ")[0])).toEqual(["48.375", "64", "79.625"]);
