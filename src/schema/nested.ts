@@ -79,7 +79,7 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   const path = (issue.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
   const own = issue.params?.problem;
   if (own !== undefined) return [problemAt(path, own)];
-  if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, schema));
+  if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, keysAt(schema, path, input)));
   const value = valueAt(input, path);
   if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
   if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
@@ -95,8 +95,7 @@ function choice(path: Path, value: unknown, values: readonly unknown[]): Problem
   return problem({ code: "notAChoice", path, given: shown(value), wanted });
 }
 
-function unknownKey(path: Path, key: string, schema: z.ZodMiniType): Problem {
-  const known = keysAt(schema, path);
+function unknownKey(path: Path, key: string, known: readonly string[]): Problem {
   const near = nearest(key, known);
   const wanted: Wanted = near === undefined ? (known.length === 0 ? common("leaveOut") : { kind: "key", of: known }) : { kind: "near", key: near };
   return problem({ code: "unknown", path: [...path, key.slice(0, 80)], given: "", wanted });
@@ -119,26 +118,41 @@ interface Shape {
   readonly getter?: () => z.ZodMiniType;
   readonly in?: z.ZodMiniType;
   readonly options?: readonly z.ZodMiniType[];
+  /** The key by which the options are told apart, and the words that it takes in one of them. */
+  readonly discriminator?: string;
+  readonly values?: readonly unknown[];
 }
 
 function shapeOf(schema: z.ZodMiniType): Shape {
   return schema._zod.def as Shape;
 }
 
-/** The object schemas that may stand at a path. */
-function schemasAt(schema: z.ZodMiniType, path: Path): readonly Shape[] {
-  const { shape, element, innerType, getter, in: inner, options } = shapeOf(schema);
-  if (getter !== undefined) return schemasAt(getter(), path);
-  if (innerType !== undefined) return schemasAt(innerType, path);
-  if (inner !== undefined) return schemasAt(inner, path);
-  if (options !== undefined) return options.flatMap((option) => schemasAt(option, path));
+/** The object schemas that may stand at a path of the input. */
+function schemasAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly Shape[] {
+  const { shape, element, innerType, getter, in: inner, options, discriminator } = shapeOf(schema);
+  if (getter !== undefined) return schemasAt(getter(), path, input);
+  if (innerType !== undefined) return schemasAt(innerType, path, input);
+  if (inner !== undefined) return schemasAt(inner, path, input);
+  if (options !== undefined) return optionsFor(options, discriminator, input).flatMap((option) => schemasAt(option, path, input));
   const [key, ...rest] = path;
   if (key === undefined) return shape === undefined ? [] : [{ shape }];
-  if (element !== undefined) return schemasAt(element, rest);
+  const within = valueAt(input, [key]);
+  if (element !== undefined) return schemasAt(element, rest, within);
   const child = shape === undefined || !Object.hasOwn(shape, key) ? undefined : shape[key];
-  return child === undefined ? [] : schemasAt(child, rest);
+  return child === undefined ? [] : schemasAt(child, rest, within);
 }
 
-function keysAt(schema: z.ZodMiniType, path: Path): readonly string[] {
-  return [...new Set(schemasAt(schema, path).flatMap(({ shape }) => Object.keys(shape ?? {})))];
+/** Of options that a key tells apart, the one that the input names; all where it names none. */
+function optionsFor(options: readonly z.ZodMiniType[], discriminator: string | undefined, input: unknown): readonly z.ZodMiniType[] {
+  if (discriminator === undefined) return options;
+  const word = valueAt(input, [discriminator]);
+  const named = options.filter((option) => schemasAt(option, [], undefined).some(({ shape }) => {
+    const key = shape?.[discriminator];
+    return key !== undefined && shapeOf(key).values?.includes(word) === true;
+  }));
+  return named.length === 0 ? options : named;
+}
+
+function keysAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly string[] {
+  return [...new Set(schemasAt(schema, path, input).flatMap(({ shape }) => Object.keys(shape ?? {})))];
 }

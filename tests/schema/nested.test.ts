@@ -58,6 +58,7 @@ describe("what is wrong", () => {
     ["an unknown kind", { ...good, layers: [{ kind: "bord", thickness: "1 in" }] }, "notAChoice", "layers.0.kind", 'layers[0].kind: "bord" is not offered; write one of board, film'],
     ["no kind", { ...good, layers: [{ thickness: "1 in" }] }, "missing", "layers.0.kind", "layers[0].kind: is missing; write one of board, film"],
     ["a misspelt key far inside", { ...good, layers: [{ kind: "film", thickness: "1 mil", coat: 2 }] }, "unknown", "layers.0.coat", "layers[0].coat: is not known here; did you mean coats?"],
+    ["a key that only another kind has", { ...good, layers: [{ kind: "board", thickness: "1 in", coats: 2 }] }, "unknown", "layers.0.coats", "layers[0].coats: is not known here; there are kind, thickness"],
     ["no layer at all", { ...good, layers: [null] }, "wrongKind", "layers.0", "layers[0]: null cannot be read; write an object"],
   ] as const)("%s", (_what, input, code, path, message) => {
     const problems = problemsOf(input);
