@@ -6,7 +6,7 @@ import { exactLength, nought } from "./exact-length.js";
 import { areaWithin, boxRound, type Face, type Point, type Rake } from "./face.js";
 import { say } from "./refusals.js";
 
-/** The face of a wall for boards, its foot and left end at nought; why not, where it has a shape that is not laid out. */
+/** The face of a wall on which boards or joints are laid out, its foot and left end at nought; why not, where it has a shape that is not laid out. */
 export function faceOf(wall: ReadWallShape): Face | Words {
   const corners = cornersOf(wall);
   if (corners === undefined) return say("curvedTop");
