@@ -167,15 +167,16 @@ function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, proble
   const end = (): never => {
     throw new Ended();
   };
+  const note = (trouble: Trouble): void => void problems.push(problem({ says: saysOf(definition, trouble.path), ...trouble }));
   const work: Work = {
     attempt,
     part: (of, input, at) => attempt(of, input, at) ?? end(),
     assume: (text) => void assumptions.add(text),
     caution: (text) => void cautions.add(text),
     stand: (on) => void bases.add(on),
-    problem: (trouble) => void problems.push(problem(trouble)),
+    problem: note,
     refuse(trouble) {
-      problems.push(problem(trouble));
+      note(trouble);
       return end();
     },
   };
@@ -195,6 +196,12 @@ function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, proble
     cautions: beware,
     bases: deepFrozen([...bases]),
   });
+}
+
+/** What a flat input is, by its words in the definition. */
+function saysOf(definition: object, [name, ...within]: Path): string | undefined {
+  if (within.length > 0 || typeof name !== "string" || !("given" in definition)) return undefined;
+  return (definition.given as Entries)[name]?.says;
 }
 
 /** What a run gives, or nothing where it ended, or tripped over what a problem noted before had left out. */

@@ -52,8 +52,17 @@ const nothing = () => undefined;
 const it = Object.assign(addTest, { each: eachOf(addTest), skip: nothing, skipIf: (/** @type {boolean} */ no) => (no ? nothing : addTest), runIf: (/** @type {boolean} */ yes) => (yes ? addTest : nothing) });
 const describe = Object.assign(addSuite, { each: eachOf(addSuite), skip: nothing, skipIf: (/** @type {boolean} */ no) => (no ? nothing : addSuite), runIf: (/** @type {boolean} */ yes) => (yes ? addSuite : nothing) });
 
-/** The module that stands in for vitest. */
+/** What the file that is run asked to be hoisted, in order. @type {unknown[]} */
+let hoisted = [];
+
+/** Takes the values that a file hoists: they were made before it. @param {readonly unknown[]} values */
+export function hoist(values) {
+  hoisted = [...values];
+}
+
+/** The module that stands in for vitest. Modules have been replaced before the file is loaded. */
 export const littleVitest = {
+  vi: { hoisted: () => hoisted.shift(), mock: nothing },
   expect, it, test: it, describe,
   beforeAll: (/** @type {Run} */ run) => here().before.push(run),
   afterAll: (/** @type {Run} */ run) => here().after.push(run),
@@ -91,14 +100,14 @@ async function runSuite(one, around = []) {
 /**
  * Runs a test file to its first failure.
  *
- * @param {() => unknown} load - what loads the file
+ * @param {() => Promise<void>} load - what loads the file
  * @returns {Promise<{ readonly tests: number, readonly failure?: string }>}
  */
 export async function runTests(load) {
   open = [suite("")];
   const [top] = open;
   try {
-    load();
+    await load();
     return { tests: await runSuite(/** @type {Suite} */ (top)) };
   } catch (error) {
     return { tests: 0, failure: error instanceof Error ? error.message : String(error) };

@@ -5,6 +5,7 @@ import { createRequire } from "node:module";
 import path from "node:path";
 import vm from "node:vm";
 import { transformSync } from "esbuild";
+import { mocksIn } from "./mocks.mjs";
 
 /** @typedef {(exports: unknown, require: (id: string) => unknown, module: { exports: unknown }, filename: string, dirname: string) => void} Code */
 
@@ -45,10 +46,13 @@ export class Modules {
     this.importers = new Map();
     /** @type {Map<string, string>} */
     this.changed = new Map();
+    /** What stands in for modules while a test file runs that replaces them. @type {Map<string, unknown>} */
+    this.replaced = new Map();
   }
 
   /** @param {string} file - the full path of a TypeScript file @returns {unknown} what it exports */
   load(file) {
+    if (this.replaced.has(file)) return this.replaced.get(file);
     const known = this.loaded.get(file);
     if (known !== undefined) return known.exports;
     const module = { exports: {} };
@@ -80,6 +84,37 @@ export class Modules {
     const importers = this.importers.get(file) ?? new Set();
     this.importers.set(file, importers.add(by));
     return this.load(file);
+  }
+
+  /**
+   * Loads a test file with what it replaces modules with, until `bringBack`.
+   *
+   * @param {string} file @param {(hoisted: readonly unknown[]) => void} hoist - takes what the file asks to be hoisted
+   */
+  async loadTest(file, hoist) {
+    this.forget(file);
+    const before = mocksIn(readFileSync(file, "utf8"));
+    if (before !== undefined) {
+      /** @type {{ hoisted: unknown[], mocks: { from: string, factory: (original: () => Promise<unknown>) => Promise<unknown> }[] }} */
+      const exports = { hoisted: [], mocks: [] };
+      const module = { exports };
+      compiled(file, before)(exports, (id) => this.#required(id, file), module, file, path.dirname(file));
+      hoist(module.exports.hoisted);
+      for (const { from, factory } of module.exports.mocks) {
+        const mocked = path.resolve(path.dirname(file), from.replace(/\.js$/, ".ts"));
+        const real = this.load(mocked);
+        const instead = await factory(() => Promise.resolve(real));
+        this.forget(mocked);
+        this.replaced.set(mocked, instead);
+      }
+    }
+    this.load(file);
+  }
+
+  /** Takes back what was replaced. */
+  bringBack() {
+    for (const file of this.replaced.keys()) this.forget(file);
+    this.replaced.clear();
   }
 
   /** Forgets a file and all that imports it. @param {string} file */

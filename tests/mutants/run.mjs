@@ -20,9 +20,9 @@ const root = path.resolve(import.meta.dirname, "../..");
 /** Tests that hold a rule for every row of every definition. */
 const forAll = ["tests/cross/shown-units.test.ts"];
 /** Tests of other folders that look at a folder too. @type {Readonly<Record<string, readonly string[]>>} */
-const besides = { core: ["units", "render"], shapes: ["boards"] };
-/** Code whose tests replace modules or wait at their top level, which a module here cannot: its mutants would all live. */
-const testedElsewhere = ["src/takeoff/rows/", "src/takeoff/take-off-rows.ts"];
+const besides = { core: ["units", "render"], shapes: ["boards"], "takeoff/rows": ["takeoff"] };
+/** Folders within a folder that have a score of their own. */
+const apart = ["takeoff/rows"];
 /** Tests of types alone, which are gone when a mutant runs. */
 const ofTypes = ["tests/core/compiler.test.ts"];
 const { values: options, positionals: folders } = parseArgs({
@@ -80,7 +80,7 @@ async function runAll(tests, mutants, judged) {
       }
       if (message.kind === "unchanged" && message.time >= longest) tooLong.add(message.file);
       if (message.kind === "unchanged" && message.time > 1000) console.log(`  ${message.file} takes ${(message.time / 1000).toFixed(1)} s`);
-      if (message.kind === "left out") console.log(`  ${message.file} is left out: it waits at its top level or mocks modules, which cannot be done here`);
+      if (message.kind === "left out") console.log(`  ${message.file} is left out: it waits at its top level, which cannot be done here`);
       if (message.kind === "failed") {
         console.error(message.why);
         process.exit(1);
@@ -98,11 +98,11 @@ async function runAll(tests, mutants, judged) {
 
 /** @param {string} folder */
 async function runFolder(folder) {
-  const files = [...filesIn(`src/${folder}`, /(?<!index)\.ts$/).filter((file) => !testedElsewhere.some((start) => file.startsWith(start))), ...(existsSync(path.join(root, `src/data/${folder}.ts`)) ? [`src/data/${folder}.ts`] : [])];
+  const files = [...filesIn(`src/${folder}`, /(?<!index)\.ts$/).filter((file) => !apart.some((inner) => inner !== folder && file.startsWith(`src/${inner}/`))), ...(existsSync(path.join(root, `src/data/${folder}.ts`)) ? [`src/data/${folder}.ts`] : [])];
   const tests = [folder, ...(besides[folder] ?? [])].flatMap((one) => filesIn(`tests/${one}`, /\.test\.ts$/)).concat(forAll).filter((file) => !ofTypes.includes(file));
   const whole = files.flatMap((file) => mutantsOf(file, readFileSync(path.join(root, file), "utf8"))).filter(({ file }) => file.includes(options.file));
   const all = options.sample === undefined ? whole : drawn(whole, Number(options.sample), Number(options.seed));
-  const cache = path.join(root, "node_modules/.cache/mutants", `${folder}.json`);
+  const cache = path.join(root, "node_modules/.cache/mutants", `${folder.replace("/", "-")}.json`);
   /** @type {Map<string, Verdict>} */
   const verdicts = new Map(existsSync(cache) && options.again ? JSON.parse(readFileSync(cache, "utf8")) : []);
   for (const mutant of all) if (reasons.has(keyOf(mutant))) verdicts.set(keyOf(mutant), { status: "equivalent" });

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { performance } from "node:perf_hooks";
 import { Modules, reads } from "./modules.mjs";
-import { littleVitest, runTests } from "./little-vitest.mjs";
+import { hoist, littleVitest, runTests } from "./little-vitest.mjs";
 
 /** @typedef {import("./mutant.mjs").Mutant} Mutant */
 /** @typedef {import("../../src/core/dimensions.js").DimensionName} DimensionName */
@@ -15,9 +15,9 @@ const send = (/** @type {unknown} */ message) => process.send?.(message);
 
 /** @param {string} file */
 async function run(file) {
-  modules.forget(file);
   const begun = performance.now();
-  const result = await runTests(() => modules.load(file));
+  const result = await runTests(() => modules.loadTest(file, hoist));
+  modules.bringBack();
   return { ...result, time: performance.now() - begun };
 }
 
@@ -28,7 +28,7 @@ async function unchanged(files, longest) {
   for (const file of files) {
     send({ kind: "alive" });
     const text = readFileSync(file, "utf8");
-    if (!reads(file, text) || /import \{[^}]*\bvi\b[^}]*\} from "vitest"/.test(text)) {
+    if (!reads(file, text)) {
       send({ kind: "left out", file: path.relative(root, file) });
       continue;
     }

@@ -34,7 +34,7 @@ describe("a bad job", () => {
 
   it("refuses a board that meets no stud", () => {
     const layers = [{ kind: "studs", spacing: "16 in" }, { kind: "boards", name: "sheathing", acrossStuds: "5 ft", alongStuds: "3 ft", edgesBacked: false, screwSpacing: "8 in" }];
-    expect(problemsOf({ ...good, layers }).join("\n")).toMatch(/^refused layers\[1\]\.edgesBacked: .* would hit no steel; back the edges/m);
+    expect(problemsOf({ ...good, layers }).join("\n")).toMatch(/^refused layers\[1\]\.edgesBacked \(whether [^)]*\): .* would hit no steel; back the edges/m);
   });
 
   it("refuses an opening larger than its wall and a corner higher than it", () => {

@@ -77,9 +77,9 @@ describe("a refusal as it is met", () => {
       "most: es 12 mil, pero debe ser al menos la película mínima, 15 mil",
       "spots: no se dio ningún punto: dé al menos uno",
     ]],
-    [filmReadingPlan, { area: "1250 ft2", rule: "own", spotsPerArea: 5 }, ["areaSize: falta; una regla propia necesita areaSize y readingsPerSpot"]],
+    [filmReadingPlan, { area: "1250 ft2", rule: "own", spotsPerArea: 5 }, ["areaSize (tamaño de un área de lecturas, según regla propia): falta; una regla propia necesita areaSize y readingsPerSpot"]],
     [spreadingRate, { dryFilm: "10 mil", coats: 1 }, ["volumeSolids (sólidos en volumen): falta; una película seca lo necesita; escriba un porcentaje de la ficha técnica"]],
-    [wetFilmBracket, { lastWetTooth: "16 mil", firstDryTooth: "14 mil" }, ["firstDryTooth: es 14 mil, pero debe ser mayor que el último diente mojado, 16 mil"]],
+    [wetFilmBracket, { lastWetTooth: "16 mil", firstDryTooth: "14 mil" }, ["firstDryTooth (diente más bajo que está seco; se deja fuera si el más alto está mojado): es 14 mil, pero debe ser mayor que el último diente mojado, 16 mil"]],
     [mixedFace, { area: "200 ft2", sizes: [{ ...size, share: "60 %" }, { ...size, share: "35 %" }], headJoint: "3/8 in", bedJoint: "3/8 in", depth: "3/4 in" }, [
       "sizes: las proporciones suman 95 %: deben sumar 100 %",
     ]],
@@ -94,7 +94,7 @@ describe("a refusal as it is met", () => {
     [boardLayout, { ...boardJob, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm"]],
     [boardLayout, { ...boardJob, wall, openings: {}, studs: 16 }, ["openings: un objeto no se puede leer; escriba una lista", "studs: 16 no se puede leer; escriba un objeto"]],
     [takeOff, { ...entranceInFeet, weights: { perPack: { stone: "60 lb" } } }, [expect.stringMatching(/^weights\.perPack\.stone: no se conoce aquí; (?:la lista tiene|¿quiso decir) /)]],
-    [toolingLoss, { profile: "raked", width: "3/8 in", depth: "3/4 in", toolRadius: "1/4 in", profileDepth: "3/16 in" }, ["toolRadius: no lo escriba para una junta rehundida (raked)"]],
+    [toolingLoss, { profile: "raked", width: "3/8 in", depth: "3/4 in", toolRadius: "1/4 in", profileDepth: "3/16 in" }, ["toolRadius (radio del llaguero; para una junta cóncava): no lo escriba para una junta rehundida (raked)"]],
   ])("%#", (run, input, texts) => {
     expect(spanishOf(run, input)).toEqual(texts);
   });
