@@ -27,6 +27,7 @@ interface ZodIssue {
   readonly discriminator?: string;
   readonly options?: readonly unknown[];
   readonly maximum?: unknown;
+  readonly issues?: readonly ZodIssue[];
   readonly params?: { readonly problem?: Problem };
 }
 
@@ -82,11 +83,17 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, keysAt(schema, path, input)));
   const value = valueAt(input, path);
   if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
-  if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
   if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
-  if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: say("mostLetters", { most: Number(issue.maximum) }) })];
+  if (issue.code === "too_big" && typeof value === "string") return [tooLong(path, value, issue)];
+  // Of a key that may not stand there, zod tells the reasons as issues of its own.
+  const [ofKey] = issue.code === "invalid_key" ? (issue.issues ?? []) : [];
+  if (ofKey?.code === "too_big") return [tooLong(path, path.at(-1), ofKey)];
   const wanted = issue.code === "invalid_type" ? say("writeKind", { kind: article(issue.expected ?? "something else") }) : issue.message;
-  return [problem({ code: "wrongKind", path, given: shown(value), wanted })];
+  return [problem(value === undefined ? { code: "missing", path, given: "", wanted } : { code: "wrongKind", path, given: shown(value), wanted })];
+}
+
+function tooLong(path: Path, given: unknown, { maximum }: ZodIssue): Problem {
+  return problem({ code: "tooLong", path, given: shown(given), wanted: say("mostLetters", { most: Number(maximum) }) });
 }
 
 function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {

@@ -4,7 +4,7 @@ import * as z from "zod/mini";
 import { composed } from "../../src/core/composed.js";
 import type { Problem } from "../../src/core/problems.js";
 import { sum } from "../../src/core/quantity-arithmetic.js";
-import { quantityField } from "../../src/schema/fields.js";
+import { nameField, quantityField } from "../../src/schema/fields.js";
 import { nested } from "../../src/schema/nested.js";
 
 const layer = z.discriminatedUnion("kind", [
@@ -16,6 +16,7 @@ const wall = z.strictObject({
   height: quantityField("length", { says: "height of the wall", above: 0 }),
   side: z.optional(z.enum(["inside", "outside"])),
   heated: z.optional(z.boolean()),
+  packs: z.optional(z.record(nameField(), z.strictObject({ sold: z.enum(["by the piece", "by the box"]) }))),
   layers: z.array(layer).check(z.minLength(1, "give one layer at least")),
 });
 
@@ -26,6 +27,7 @@ const thickness = composed({
   run: ({ layers }) => ({ thickness: sum(layers.map((one) => one.thickness)) }),
 });
 
+const longName = "w".repeat(81);
 const good = { name: "east", height: "8 ft", layers: [{ kind: "board", thickness: "1/2 in" }, { kind: "film", thickness: "20 mil", coats: 2 }] } as const;
 
 function problemsOf(input: unknown): readonly Problem[] {
@@ -42,15 +44,15 @@ it("what is right is read by the same reader", () => {
 describe("what is wrong", () => {
   it.each([
     ["not an object", 5, "wrongKind", "", "input: 5 cannot be read; write an object"],
-    ["nothing", undefined, "missing", "", "input: is missing"],
-    ["a missing text", { ...good, name: undefined }, "missing", "name", "name: is missing"],
+    ["nothing", undefined, "missing", "", "input: is missing; write an object"],
+    ["a missing text", { ...good, name: undefined }, "missing", "name", "name: is missing; write a text"],
     ["a missing quantity", { ...good, height: undefined }, "missing", "height", "height (height of the wall): is missing; write a number and one of mil, in, ft, yd, um, mm"],
     ["a text of another kind", { ...good, name: 5 }, "wrongKind", "name", "name: 5 cannot be read; write a text"],
     ["true or false of another kind", { ...good, heated: "yes" }, "wrongKind", "heated", 'heated: "yes" cannot be read; write true or false'],
     ["a list of another kind", { ...good, layers: "none" }, "wrongKind", "layers", 'layers: "none" cannot be read; write a list'],
     ["a word that is not offered", { ...good, side: "both" }, "notAChoice", "side", 'side: "both" is not offered; write one of inside, outside'],
     ["a misspelt key", { ...good, sides: "inside" }, "unknown", "sides", "sides: is not known here; did you mean side?"],
-    ["a key of its own", { ...good, colour: "red" }, "unknown", "colour", "colour: is not known here; there are name, height, side, heated, layers"],
+    ["a key of its own", { ...good, colour: "red" }, "unknown", "colour", "colour: is not known here; there are name, height, side, heated, packs, layers"],
     ["a quantity without a unit", { ...good, height: 8 }, "noUnit", "height", "height (height of the wall): 8 has no unit; write a number and one of mil, in, ft, yd, um, mm"],
     ["a quantity that is null", { ...good, height: null }, "wrongKind", "height", "height (height of the wall): null cannot be read; write a number and one of mil, in, ft, yd, um, mm"],
     ["a check of its own", { ...good, layers: [] }, "wrongKind", "layers", "layers: a list cannot be read; give one layer at least"],
@@ -59,6 +61,8 @@ describe("what is wrong", () => {
     ["no kind", { ...good, layers: [{ thickness: "1 in" }] }, "missing", "layers.0.kind", "layers[0].kind: is missing; write one of board, film"],
     ["a misspelt key far inside", { ...good, layers: [{ kind: "film", thickness: "1 mil", coat: 2 }] }, "unknown", "layers.0.coat", "layers[0].coat: is not known here; did you mean coats?"],
     ["a key that only another kind has", { ...good, layers: [{ kind: "board", thickness: "1 in", coats: 2 }] }, "unknown", "layers.0.coats", "layers[0].coats: is not known here; there are kind, thickness"],
+    ["a missing word of a few", { ...good, packs: { screws: {} } }, "missing", "packs.screws.sold", "packs.screws.sold: is missing; write one of by the piece, by the box"],
+    ["a name that is too long", { ...good, packs: { [longName]: { sold: "by the box" } } }, "tooLong", `packs.${longName}`, `packs.${longName}: "${"w".repeat(37)}…" is too long; write at most 80 letters`],
     ["no layer at all", { ...good, layers: [null] }, "wrongKind", "layers.0", "layers[0]: null cannot be read; write an object"],
   ] as const)("%s", (_what, input, code, path, message) => {
     const problems = problemsOf(input);

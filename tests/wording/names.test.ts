@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/catalogue.js";
 import type { Definition, Entries } from "../../src/core/index.js";
 import { spaced } from "../../src/core/spaced.js";
+import { jsonSchemaOf } from "../../src/schema/index.js";
 import { spanishNames } from "../../src/wording/spanish/names.js";
 
 const src = path.resolve(import.meta.dirname, "../../src");
@@ -19,6 +20,21 @@ function ofCatalogue(): readonly string[] {
     const steps = Object.entries(definition?.steps ?? {}).map(([name, step]) => step.says ?? spaced(name));
     return [...Object.values(given).map(({ says }) => says), ...steps];
   });
+}
+
+/** What inputs are called anywhere below, nested ones too, as their schemas tell: however the source makes them. */
+function ofSchemas(): readonly string[] {
+  const found: string[] = [];
+  const visit = (part: unknown): void => {
+    if (typeof part !== "object" || part === null) return;
+    if ("title" in part && typeof part.title === "string") found.push(part.title);
+    Object.values(part).forEach(visit);
+  };
+  for (const one of catalogue) {
+    const { title: _title, ...below } = jsonSchemaOf(one);
+    visit(below);
+  }
+  return found;
 }
 
 /** The names that stand in nested input, beside clock times and in the columns of sheets: as literals beside what makes them so. */
@@ -45,7 +61,7 @@ function isName(of: ts.ObjectLiteralExpression): boolean {
 }
 
 const edges = ["sill", "jambs", "head"].map((edge) => `how far the barrier goes into the opening at the ${edge}`);
-const shown = new Set([...ofCatalogue(), ...ofSource(), ...edges]);
+const shown = new Set([...ofCatalogue(), ...ofSchemas(), ...ofSource(), ...edges]);
 const figures = (text: string): readonly string[] => (text.match(/\d(?:[\d.,/]*\d)?/g) ?? []).sort();
 
 describe("names of inputs and steps", () => {

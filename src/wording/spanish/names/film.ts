@@ -70,4 +70,7 @@ export const film = {
   "least wet film allowed": "película húmeda mínima admitida",
   "most wet film allowed": "película húmeda máxima admitida",
   "solids by volume": "sólidos en volumen",
+  "least film specified": "película mínima especificada",
+  "most film specified": "película máxima especificada",
+  "film reading": "lectura de la película",
 };

@@ -43,4 +43,9 @@ export const movement = {
   "length of the wall along which the joints are counted": "longitud de la pared a lo largo de la cual se cuentan las juntas",
   "how far beside a joint of the backing its joint in the veneer may lie": "cuánto al lado de una junta del respaldo puede quedar su junta en el revestimiento",
   "greatest distance between joints": "distancia máxima entre juntas",
+  "from the beginning of the wall to a joint in the veneer": "desde el comienzo de la pared hasta una junta del enchape",
+  "from the beginning of the wall to a joint in the backing": "desde el comienzo de la pared hasta una junta del respaldo",
+  "height of a floor line over the foot of the wall": "altura de una línea de piso sobre el pie de la pared",
+  "from the left end of the wall to an upright joint in the backing": "desde el extremo izquierdo de la pared hasta una junta vertical del respaldo",
+  "height of a level joint in the backing over the foot of the wall": "altura de una junta horizontal del respaldo sobre el pie de la pared",
 };

@@ -90,4 +90,12 @@ export const planning = {
   "bed and back-butter together that were planned": "cama y embarre del reverso juntos que se planearon",
   "packs left over": "paquetes que quedaron",
   "how far from the planned waste still counts as planned, of the net": "qué tan lejos del desperdicio planeado todavía cuenta como planeado, respecto a lo neto",
+  "bags emptied for this area": "sacos vaciados para esta área",
+  "bags mixed": "sacos mezclados",
+  "least water for a full bag": "agua mínima para un saco lleno",
+  "most water for a full bag": "agua máxima para un saco lleno",
+  "packs that the work takes net": "paquetes netos que lleva el trabajo",
+  "least wait at the reference temperature, from the data sheet": "espera mínima a la temperatura de referencia, según la ficha técnica",
+  "longest wait at the reference temperature, from the beginning of the stage before": "espera máxima a la temperatura de referencia, desde el comienzo de la etapa anterior",
+  "life of the batch at the reference temperature, from the first water": "vida de la tanda a la temperatura de referencia, desde la primera agua",
 };

@@ -94,4 +94,9 @@ export const timing = {
   "temperature it stays at": "temperatura a la que se mantiene",
   "when it begins": "cuándo comienza",
   "when the work before was done": "cuándo terminó el trabajo anterior",
+  "lowest temperature of the 24 h after the work ends": "temperatura más baja de las 24 h posteriores al fin del trabajo",
+  "highest temperature of the 24 h after the work ends": "temperatura más alta de las 24 h posteriores al fin del trabajo",
+  "least wait at the reference temperature": "espera mínima a la temperatura de referencia",
+  "usual wait at the reference temperature": "espera usual a la temperatura de referencia",
+  "longest wait at the reference temperature": "espera máxima a la temperatura de referencia",
 };

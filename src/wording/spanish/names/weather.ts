@@ -56,4 +56,11 @@ export const weather = {
   "when the coat begins": "cuándo comienza la mano",
   "the day": "el día",
   "how long fresh work is protected after the shift": "cuánto se protege el trabajo fresco después del turno",
+  "lowest temperature of air and surface, from the data sheet": "temperatura más baja del aire y de la superficie, según la ficha técnica",
+  "highest temperature of air and surface, from the data sheet": "temperatura más alta del aire y de la superficie, según la ficha técnica",
+  "temperature the air must not fall below before the film is dry": "temperatura bajo la cual no debe bajar el aire antes de que la película esté seca",
+  "temperature of the air above which this crew sets nothing": "temperatura del aire sobre la cual esta cuadrilla no coloca nada",
+  "temperature of the air below which the rule of the job asks for heat or cover": "temperatura del aire bajo la cual la regla de la obra pide calor o cubierta",
+  "lowest temperature of the shift": "temperatura más baja del turno",
+  "highest temperature of the shift": "temperatura más alta del turno",
 };
