@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField, readOnly } from "../schema/fields.js";
-import { clockField, dayField, zoneField } from "../timing/clock-field.js";
+import { clockField, dayField, timeOfDayField, zoneField } from "../timing/clock-field.js";
 import { airRecordInput, recordInput } from "../timing/record-input.js";
 import { rateInput } from "./task.js";
 
@@ -47,8 +47,8 @@ export const dayPlanInput = /* @__PURE__ */ atFirstUse(() =>
     start: clockField("when the plan begins"),
     zone: zoneField(),
     shifts: z.strictObject({
-      from: z.string().check(z.describe("beginning of the shift, such as 07:00")),
-      until: z.string().check(z.describe("end of the shift, such as 15:30; before the beginning where it goes over midnight")),
+      from: timeOfDayField("beginning of the shift"),
+      until: timeOfDayField("end of the shift; before the beginning where it goes over midnight"),
       breaks: quantityField("time", { says: "breaks, lunch, setting up and cleaning up in a shift", atLeast: 0, atMost: "24 h" }),
       workdays: readOnly(z.array(z.enum(["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]))),
       closed: z.optional(readOnly(z.array(dayField("a day on which nobody works")))),

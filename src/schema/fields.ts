@@ -5,6 +5,7 @@ import { problem, type Trouble } from "../core/problems.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
 import { brokenLimit, type Limit, limitsOf } from "../core/limits.js";
 import { readQuantity } from "../core/read-quantity.js";
+import type { Words } from "../core/wording.js";
 
 /** How a quantity in nested input is limited, and what it is called in a problem. */
 export interface FieldRow {
@@ -50,6 +51,26 @@ export function quantityField<D extends DimensionName>(dimension: D, row: FieldR
 /** A name in nested input: of an elevation, an item, a batch. It stands in messages, and so is no longer than a line. */
 export function nameField(): z.ZodMiniString<string> {
   return z.string().check(z.maxLength(80));
+}
+
+/** What a text in nested input is, and how to write it. */
+export interface TextRow {
+  readonly says: string;
+  readonly wanted: Words;
+}
+
+const texts = new WeakMap<object, TextRow>();
+
+/** A text inside nested input that has to be written in its own way, such as a time by the clock; who reads it says what is wrong in it. */
+export function textField(says: string, wanted: Words): z.ZodMiniString<string> {
+  const field = z.string();
+  texts.set(field, { says, wanted });
+  return field;
+}
+
+/** What a part of a schema was made from, where it is a text field. */
+export function textRow(part: object): TextRow | undefined {
+  return texts.get(part);
 }
 
 /** What each quantity field was made from, for a schema in words. */

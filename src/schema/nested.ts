@@ -4,6 +4,7 @@ import { mostProblems, nearest, type Path, pathText, type Problem, problem, prob
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
+import { textRow } from "./fields.js";
 import { say } from "./refusals.js";
 import { atFirstUse } from "./at-first-use.js";
 
@@ -88,8 +89,9 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   // Of a key that may not stand there, zod tells the reasons as issues of its own.
   const [ofKey] = issue.code === "invalid_key" ? (issue.issues ?? []) : [];
   if (ofKey?.code === "too_big") return [tooLong(path, path.at(-1), ofKey)];
-  const wanted = issue.code === "invalid_type" ? say("writeKind", { kind: article(issue.expected ?? "something else") }) : issue.message;
-  return [problem(value === undefined ? { code: "missing", path, given: "", wanted } : { code: "wrongKind", path, given: shown(value), wanted })];
+  const text = partsAt(schema, path, input).map(textRow).find((row) => row !== undefined);
+  const wanted = issue.code === "invalid_type" ? (text?.wanted ?? say("writeKind", { kind: article(issue.expected ?? "something else") })) : issue.message;
+  return [problem({ path, says: text?.says, wanted, ...(value === undefined ? { code: "missing", given: "" } : { code: "wrongKind", given: shown(value) }) })];
 }
 
 function tooLong(path: Path, given: unknown, { maximum }: ZodIssue): Problem {
@@ -134,32 +136,29 @@ function shapeOf(schema: z.ZodMiniType): Shape {
   return schema._zod.def as Shape;
 }
 
-/** The object schemas that may stand at a path of the input. */
-function schemasAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly Shape[] {
+/** The schemas that may stand at a path of the input, without what only wraps them. */
+function partsAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly z.ZodMiniType[] {
   const { shape, element, innerType, getter, in: inner, options, discriminator } = shapeOf(schema);
-  if (getter !== undefined) return schemasAt(getter(), path, input);
-  if (innerType !== undefined) return schemasAt(innerType, path, input);
-  if (inner !== undefined) return schemasAt(inner, path, input);
-  if (options !== undefined) return optionsFor(options, discriminator, input).flatMap((option) => schemasAt(option, path, input));
+  const wrapped = getter?.() ?? innerType ?? inner;
+  if (wrapped !== undefined) return partsAt(wrapped, path, input);
+  if (options !== undefined) return optionsFor(options, discriminator, input).flatMap((option) => partsAt(option, path, input));
   const [key, ...rest] = path;
-  if (key === undefined) return shape === undefined ? [] : [{ shape }];
-  const within = valueAt(input, [key]);
-  if (element !== undefined) return schemasAt(element, rest, within);
-  const child = shape === undefined || !Object.hasOwn(shape, key) ? undefined : shape[key];
-  return child === undefined ? [] : schemasAt(child, rest, within);
+  if (key === undefined) return [schema];
+  const child = element ?? (shape === undefined || !Object.hasOwn(shape, key) ? undefined : shape[key]);
+  return child === undefined ? [] : partsAt(child, rest, valueAt(input, [key]));
 }
 
 /** Of options that a key tells apart, the one that the input names; all where it names none. */
 function optionsFor(options: readonly z.ZodMiniType[], discriminator: string | undefined, input: unknown): readonly z.ZodMiniType[] {
   if (discriminator === undefined) return options;
   const word = valueAt(input, [discriminator]);
-  const named = options.filter((option) => schemasAt(option, [], undefined).some(({ shape }) => {
-    const key = shape?.[discriminator];
+  const named = options.filter((option) => partsAt(option, [], undefined).some((part) => {
+    const key = shapeOf(part).shape?.[discriminator];
     return key !== undefined && shapeOf(key).values?.includes(word) === true;
   }));
   return named.length === 0 ? options : named;
 }
 
 function keysAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly string[] {
-  return [...new Set(schemasAt(schema, path, input).flatMap(({ shape }) => Object.keys(shape ?? {})))];
+  return [...new Set(partsAt(schema, path, input).flatMap((part) => Object.keys(shapeOf(part).shape ?? {})))];
 }

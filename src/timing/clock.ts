@@ -10,7 +10,8 @@ import { Temporal } from "./temporal.js";
 export type Clock = Temporal.ZonedDateTime;
 
 const written = /^\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}(?::\d{2})?(Z|[+-]\d{2}:\d{2})?(?:\[([\w/+:-]{1,60})\])?$/i;
-const example = "2026-06-01T07:30[America/Chicago]";
+/** How a clock time is written. */
+export const example = "2026-06-01T07:30[America/Chicago]";
 
 /** Where a clock time stands in the input, what it is, and the zone it is in where it names none itself. */
 export interface ClockPlace {

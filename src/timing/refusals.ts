@@ -5,7 +5,8 @@ import { sentence, wordsFrom } from "../core/refusals.js";
 export const say = /* @__PURE__ */ wordsFrom("timing", {
   arrheniusNeedsIt: () => 'the rule of Arrhenius needs it; write it in kelvins, such as "5000 K"',
   doublingTakesNone: () => "the doubling rule takes none; leave it out",
-  writeDateTimeZone: ({ example }: { example: string }) => sentence`write the date, the time and the zone, such as ${example}`,
+  writeDateTimeZone: ({ example }: { example: string }) => sentence`write the date, the time and the zone, such as ${example}, or without the zone where zone is given`,
+  writeZone: () => "write a time zone such as America/Chicago",
   noSuchDateOrTime: () => "there is no such date or time",
   hasNoZone: ({ example }: { example: string }) => sentence`it has no time zone; write it such as ${example}, or give zone besides`,
   noTimeZone: ({ zone }: { zone: string }) => sentence`${zone} is no time zone; write one such as America/Chicago`,

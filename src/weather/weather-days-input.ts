@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { quantityField, readOnly } from "../schema/fields.js";
-import { dayField } from "../timing/clock-field.js";
+import { dayField, timeOfDayField } from "../timing/clock-field.js";
 import { airRecordInput } from "../timing/record-input.js";
 
 const temperature = (says: string): ReturnType<typeof quantityField<"temperature">> => quantityField("temperature", { says, atLeast: "-60 degF", atMost: "140 degF" });
@@ -9,7 +9,7 @@ const temperature = (says: string): ReturnType<typeof quantityField<"temperature
 /** A record by the clock, or the low and high of each shift, and what the crew works in. */
 export const weatherDaysInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    shift: z.strictObject({ from: z.string().check(z.describe("beginning of the shift, such as 07:00")), until: z.string().check(z.describe("end of the shift, such as 15:30")) }),
+    shift: z.strictObject({ from: timeOfDayField("beginning of the shift"), until: timeOfDayField("end of the shift") }),
     stopBelow: temperature("temperature of the air below which this crew sets nothing"),
     stopAbove: z.optional(temperature("temperature of the air above which this crew sets nothing")),
     heatBelow: temperature("temperature of the air below which the rule of the job asks for heat or cover"),

@@ -98,4 +98,6 @@ export const planning = {
   "least wait at the reference temperature, from the data sheet": "espera mínima a la temperatura de referencia, según la ficha técnica",
   "longest wait at the reference temperature, from the beginning of the stage before": "espera máxima a la temperatura de referencia, desde el comienzo de la etapa anterior",
   "life of the batch at the reference temperature, from the first water": "vida de la tanda a la temperatura de referencia, desde la primera agua",
+  "when the last of it was on the wall or thrown away": "cuándo estuvo en la pared o se tiró lo último de ella",
+  "end of the shift; before the beginning where it goes over midnight": "fin del turno; antes del comienzo si pasa de medianoche",
 };

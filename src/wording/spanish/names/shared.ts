@@ -49,4 +49,5 @@ export const shared = {
   "height of the opening": "altura del vano",
   "width of the wall": "ancho de la pared",
   "height of the wall": "altura de la pared",
+  "time zone of the times that name none": "zona horaria de las horas que no nombran ninguna",
 };

@@ -99,4 +99,5 @@ export const timing = {
   "least wait at the reference temperature": "espera mínima a la temperatura de referencia",
   "usual wait at the reference temperature": "espera usual a la temperatura de referencia",
   "longest wait at the reference temperature": "espera máxima a la temperatura de referencia",
+  "day it was made, from the bag or pail": "día en que se hizo, según el saco o el balde",
 };
