@@ -94,18 +94,8 @@ export type EntryDefinition = (GivenDefinition | ChoiceDefinition) & { readonly 
 /** The inputs of a composed function by name; a calculation's are quantities only. */
 export type Entries = Readonly<Record<string, EntryDefinition>>;
 
-/** What one input takes. The second parameter is never used: it shows the words where a cursor rests on the input. */
-export type Given<Is extends DimensionName, Says extends string> = Says extends string ? Readable<Is> : never;
-
-/** What one choice takes. The second parameter shows the words where a cursor rests on the input. */
-export type Choice<Of, Says extends string> = Says extends string ? Of : never;
-
 // These look at single properties: a comparison with the whole union of definitions costs the compiler two million types.
-type GivenOf<E> = E extends { readonly is: infer D extends DimensionName; readonly says: infer Says extends string }
-  ? Given<D, Says>
-  : E extends { readonly oneOf: readonly (infer One)[]; readonly says: infer Says extends string }
-    ? Choice<One, Says>
-    : never;
+type GivenOf<E> = E extends { readonly is: infer D extends DimensionName } ? Readable<D> : E extends { readonly oneOf: readonly (infer One)[] } ? One : never;
 type ReadOf<E> = E extends { readonly is: infer D extends DimensionName } ? Quantity<D> : E extends { readonly oneOf: readonly (infer One)[] } ? One : never;
 
 type KeysNotNeeded<G extends Entries> = {
@@ -117,16 +107,19 @@ type PairWords<G extends Entries> = { [K in keyof G]: G[K] extends { readonly ei
 
 /** Exactly one of the keys of a pair. */
 type OneOf<G extends Entries, Keys extends keyof G> = {
-  [K in Keys]: { readonly [Only in K]: GivenOf<G[Only]> } & { readonly [Other in Exclude<Keys, K>]?: undefined };
+  [K in Keys]: { readonly [Only in keyof G as Only extends K ? Only : never]: GivenOf<G[Only]> } & { readonly [Other in Exclude<Keys, K>]?: undefined };
 }[Keys];
 
 type AllOf<Union> = (Union extends unknown ? (part: Union) => void : never) extends (part: infer All) => void ? All : never;
 type Pairs<G extends Entries> = [PairWords<G>] extends [never] ? unknown : AllOf<{ [W in PairWords<G>]: { readonly pair: OneOf<G, KeysInPair<G, W>> } }[PairWords<G>]>;
 type Unwrapped<T> = T extends { readonly pair: infer Inner } ? Inner : T;
 
-/** What is given under each name: a text with its unit, `{ value, unit }` or a quantity; for a choice one of its words. */
-export type Inputs<G extends Entries> = { readonly [K in Exclude<keyof G, KeysNotNeeded<G> | KeysInPair<G>>]: GivenOf<G[K]> } & {
-  readonly [K in KeysNotNeeded<G>]?: GivenOf<G[K]>;
+/**
+ * What is given under each name: a text with its unit, `{ value, unit }` or a quantity; for a choice one of its words. Keys are
+ * picked by `as`, which keeps what the declarations say of each, so that an editor shows it.
+ */
+export type Inputs<G extends Entries> = { readonly [K in keyof G as K extends KeysNotNeeded<G> | KeysInPair<G> ? never : K]: GivenOf<G[K]> } & {
+  readonly [K in keyof G as K extends KeysNotNeeded<G> ? K : never]?: GivenOf<G[K]>;
 } & Unwrapped<Pairs<G>>;
 
 /** What was given, read: quantities and choices under their names; absent what was left out and has no default. */

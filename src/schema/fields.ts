@@ -18,10 +18,14 @@ export interface FieldRow {
 }
 
 /** What nested input takes for a quantity: a text with its unit, `{ value, unit }`, a number for a ratio or a count. */
-export type Loose = string | number | Quantity | { readonly value: number | string; readonly unit: string };
+export type Loose<D extends DimensionName = DimensionName> =
+  | string
+  | Quantity<D>
+  | { readonly value: number | string; readonly unit: string }
+  | (D extends "count" | "ratio" ? number : never);
 
 /** A quantity in nested input, as a zod type: read by the same reader as everything else, with the same problems. */
-export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<Loose, Loose>, z.ZodMiniTransform<Quantity<D>, Loose>>;
+export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<Loose<D>, Loose<D>>, z.ZodMiniTransform<Quantity<D>, Loose<D>>>;
 
 /**
  * A quantity inside nested input.
@@ -36,14 +40,14 @@ export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCust
  */
 export function quantityField<D extends DimensionName>(dimension: D, row: FieldRow): QuantityField<D> {
   let limits: readonly Limit[] | undefined;
-  const read = z.transform((given: Loose, context): Quantity<D> => {
+  const read = z.transform((given: Loose<D>, context): Quantity<D> => {
     const found = readLimited(dimension, given, row, (limits ??= limitsOf({ is: dimension, ...row }, row.says)));
     if (!("code" in found)) return found;
     context.issues.push({ code: "custom", input: given, message: "", params: { problem: problem(found) } });
     return z.NEVER;
   });
   // Anything is taken here, so that the reader below says of all of it what is wrong.
-  const taken = z.custom<Loose>(() => true);
+  const taken = z.custom<Loose<D>>(() => true);
   described.set(taken, { is: dimension, ...row });
   return z.pipe(taken, read);
 }
