@@ -5,7 +5,7 @@ import type { Trouble } from "../core/problems.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { bestCutting } from "./best-cutting.js";
 import { costOf, type CuttingJob, leastCost, roomFor, type StockPiece } from "./cutting.js";
@@ -50,14 +50,14 @@ export interface CutStock {
 
 const cutStockInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    wanted: z.array(
+    wanted: telling("lengths to be cut", z.array(
       z.strictObject({
         length: quantityField("length", { says: "length to be cut", above: 0 }),
         count: quantityField("count", { says: "how many of the length", atLeast: "1", atMost: 1000 }),
       }),
-    ),
+    )),
     /** The lengths that can be bought. */
-    stock: z.array(quantityField("length", { says: "length that can be bought", above: 0 })),
+    stock: telling("lengths that can be bought", z.array(quantityField("length", { says: "length that can be bought", above: 0 }))),
     sawCut: quantityField("length", { says: "width that the saw takes at each cut", atLeast: 0 }),
   }));
 

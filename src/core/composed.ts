@@ -49,6 +49,11 @@ interface FromSchema<I, O, A> extends ComposedOf<O, A> {
   readonly reads: StandardSchema<I, O>;
 }
 
+/** What a schema may tell besides, as ours do: what a place of an input is, in words. */
+export interface Telling {
+  readonly saysAt?: (path: Path, input: unknown) => string | undefined;
+}
+
 /** A composed function with flat input: plain TypeScript that runs calculations, called like one. */
 export interface Composed<G extends Entries, A> extends Callable<Inputs<G>, A> {
   /** What it is given: quantities and choices by name. */
@@ -145,7 +150,7 @@ function isProblem(issue: object): issue is { readonly params: { readonly proble
 /** Ends a run whose problems have been noted. */
 class Ended extends Error {}
 
-function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, problems: Problem[]): Solution<A> {
+function runComposed<A>(definition: ComposedOf<never, A> & { readonly given?: Entries; readonly reads?: StandardSchema & Telling }, opened: Opened, problems: Problem[]): Solution<A> {
   const parts: Solution[] = [];
   const assumptions = new Set(opened.assumptions);
   const cautions = new Set(definition.cautions);
@@ -167,7 +172,7 @@ function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, proble
   const end = (): never => {
     throw new Ended();
   };
-  const note = (trouble: Trouble): void => void problems.push(problem({ says: saysOf(definition, trouble.path), ...trouble }));
+  const note = (trouble: Trouble): void => void problems.push(problem({ says: saysOf(definition, trouble.path, opened.value), ...trouble }));
   const work: Work = {
     attempt,
     part: (of, input, at) => attempt(of, input, at) ?? end(),
@@ -198,10 +203,10 @@ function runComposed<A>(definition: ComposedOf<never, A>, opened: Opened, proble
   });
 }
 
-/** What a flat input is, by its words in the definition. */
-function saysOf(definition: object, [name, ...within]: Path): string | undefined {
-  if (within.length > 0 || typeof name !== "string" || !("given" in definition)) return undefined;
-  return (definition.given as Entries)[name]?.says;
+/** What an input is, by its words in the definition. */
+function saysOf({ given, reads }: { readonly given?: Entries; readonly reads?: Telling }, path: Path, input: unknown): string | undefined {
+  const [name, ...within] = path;
+  return given === undefined ? reads?.saysAt?.(path, input) : within.length > 0 ? undefined : given[String(name)]?.says;
 }
 
 /** What a run gives, or nothing where it ended, or tripped over what a problem noted before had left out. */

@@ -1,34 +1,34 @@
 import * as z from "zod/mini";
 import type { Quantity } from "../core/quantity.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 
 const reading = (says: string): ReturnType<typeof quantityField<"length">> => quantityField("length", { says, above: 0 });
 
 /** Readings of a film, spot by spot, and what they are judged by. */
 export const filmReadingInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    film: z.enum(["wet", "dry"]),
-    rule: z.enum(["SSPC-PA 2 level 1", "SSPC-PA 2 level 3", "SSPC-PA 9 level 1", "SSPC-PA 9 level 3", "SSPC-PA 9 level 4", "ISO 19840", "IMO PSPC", "band"]),
+    film: telling("whether the wet film was read or the dry", z.enum(["wet", "dry"])),
+    rule: telling("rule by which the readings are judged", z.enum(["SSPC-PA 2 level 1", "SSPC-PA 2 level 3", "SSPC-PA 9 level 1", "SSPC-PA 9 level 3", "SSPC-PA 9 level 4", "ISO 19840", "IMO PSPC", "band"])),
     least: reading("least film specified"),
     most: z.optional(reading("most film specified")),
     spots: readOnly(
-      z.array(
+      telling("spots that were read", z.array(
         z.strictObject({
-          name: z.optional(z.string()),
-          readings: z.optional(readOnly(z.array(reading("film reading")))),
+          name: z.optional(telling("name of the spot", z.string())),
+          readings: z.optional(readOnly(telling("readings at the spot", z.array(reading("film reading"))))),
           teeth: z.optional(
             readOnly(
-              z.array(
+              telling("readings with a tooth gauge", z.array(
                 z.strictObject({
                   lastWetTooth: quantityField("length", { says: "highest tooth that is wet; nought where none is", atLeast: 0 }),
                   firstDryTooth: z.optional(reading("lowest tooth that is dry; left out where the highest is wet")),
                 }),
-              ),
+              )),
             ),
           ),
         }),
-      ),
+      )),
     ),
   }));
 

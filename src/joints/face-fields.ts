@@ -1,18 +1,18 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 
 /** A face of several sizes of unit, all laid with the same joints. */
 export const mixedFaceFields = /* @__PURE__ */ atFirstUse(() => ({
   area: quantityField("area", { says: "wall face to be pointed, openings out", above: 0 }),
   sizes: readOnly(
-    z.array(
+    telling("sizes of units, each with its share of the face", z.array(
       z.strictObject({
         unitLength: quantityField("length", { says: "actual face length of a unit of this size", above: 0 }),
         unitHeight: quantityField("length", { says: "actual face height of a unit of this size", above: 0 }),
         share: quantityField("ratio", { says: "share of the face that this size makes up, joints with it", above: 0, atMost: 1 }),
       }),
-    ),
+    )),
   ),
   headJoint: quantityField("length", { says: "width of the upright joints", above: 0 }),
   bedJoint: quantityField("length", { says: "width of the level joints", above: 0 }),
@@ -69,7 +69,7 @@ export const tooling = /* @__PURE__ */ atFirstUse(() =>
     z.strictObject({ profile: z.literal("flush") }),
     z.strictObject({ profile: z.literal("concave"), toolRadius: quantityField("length", { says: "radius of the jointing tool", above: 0 }) }),
     z.strictObject({
-      profile: z.literal(["v", "raked", "weathered", "struck"]),
+      profile: telling("profile of the tooled joint", z.literal(["v", "raked", "weathered", "struck"])),
       profileDepth: quantityField("length", { says: "depth of the profile at its deepest", above: 0 }),
     }),
   ]));

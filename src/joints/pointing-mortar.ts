@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import { composed, type Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, sum } from "../core/quantity-arithmetic.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { coursedFace } from "./coursed-face.js";
 import { depthToPoint, type JointFace, jointFace, tooling } from "./face-fields.js";
@@ -16,9 +16,9 @@ import { toolingLoss } from "./tooling-loss.js";
 
 const reads = /* @__PURE__ */ nested(() =>
   z.strictObject({
-    face: jointFace(),
-    depth: depthToPoint(),
-    tooling: tooling(),
+    face: telling("face whose joints are filled", jointFace()),
+    depth: telling("depth to which the joints are filled", depthToPoint()),
+    tooling: telling("how the joints are tooled", tooling()),
     waste: quantityField("ratio", { says: "mortar dropped, struck off, stiffened or left in the bag, on top of the net", atLeast: 0, below: 1 }),
     bagYield: quantityField("volume", { says: "mortar that one bag gives", above: 0 }),
     pointingBag: z.optional(quantityField("volume", { says: "mortar in one fill of the pointing bag", above: 0 })),

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { howMany } from "../shapes/how-many.js";
 import { jointRange } from "./joint-range.js";
 
@@ -13,7 +13,7 @@ const courseEnd = /* @__PURE__ */ atFirstUse(() =>
       longLeg: quantityField("length", { says: "long leg of a corner unit, measured on its face", above: 0 }),
       shortLeg: quantityField("length", { says: "short leg of a corner unit, measured on its face", above: 0 }),
       /** The leg that lies on this face in the first course. */
-      firstCourse: z.enum(["long leg", "short leg"]),
+      firstCourse: telling("leg of the corner that lies on this face in the first course", z.enum(["long leg", "short leg"])),
     }),
     /** The last unit ends flush. */
     z.strictObject({ kind: z.literal("plain") }),
@@ -26,9 +26,9 @@ export const bondInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     length: quantityField("length", { says: "length of the course on the stone face, from end to end", above: 0 }),
     unitLength: quantityField("length", { says: "actual face length of one unit", above: 0 }),
-    headJoint: jointRange(),
-    left: courseEnd(),
-    right: courseEnd(),
+    headJoint: telling("upright joints: least, wanted and most", jointRange()),
+    left: telling("what the course ends with at its left", courseEnd()),
+    right: telling("what the course ends with at its right", courseEnd()),
     /** Where no end has corner units, whose legs set it. */
     offset: z.optional(quantityField("ratio", { says: "shift of the head joints from one course to the next, as a share of a unit and its joint; nought where they stand in line", atLeast: 0, below: 1 })),
     leastCut: z.optional(quantityField("length", { says: "least length of a cut unit", above: 0 })),

@@ -7,7 +7,7 @@ import { quantity } from "../core/read-quantity.js";
 import { refusal } from "../core/refuse-all.js";
 import { markRounding } from "../data/layout.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { type ClosedRun, closeRun, type ClosingJoint, sizeAt } from "./close-run.js";
 import { checkJointRange, jointRange } from "./joint-range.js";
@@ -18,14 +18,14 @@ const coursingInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     height: quantityField("length", { says: "height to be coursed, from its lower end to its upper", above: 0 }),
     /** Course by course from the foot; they begin again at the end of the list. */
-    unitHeights: z.array(quantityField("length", { says: "actual face height of the units of a course", above: 0 })),
-    bedJoint: jointRange(),
+    unitHeights: telling("face heights of the units, course by course", z.array(quantityField("length", { says: "actual face height of the units of a course", above: 0 }))),
+    bedJoint: telling("level joints: least, wanted and most", jointRange()),
     /** What the height begins and ends with. */
-    datum: z.enum(["bed to bed", "unit to unit", "opening"]),
+    datum: telling("what the height is measured between", z.enum(["bed to bed", "unit to unit", "opening"])),
     /** From bed to bed alone: on a ledger the first unit has no joint under it. */
-    bedJointLies: z.optional(z.enum(["under the unit", "over the unit"])),
+    bedJointLies: z.optional(telling("whether the level joint of a course lies under its unit or over it", z.enum(["under the unit", "over the unit"]))),
     leastCut: z.optional(quantityField("length", { says: "least height of a cut course", above: 0 })),
-    tape: z.enum(tapes),
+    tape: telling("finest part of the tape", z.enum(tapes)),
   }));
 
 type ReadCoursing = z.output<ReturnType<typeof coursingInput>>;

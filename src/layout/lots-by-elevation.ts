@@ -6,14 +6,14 @@ import { subtract, sum } from "../core/quantity-arithmetic.js";
 import { refusal } from "../core/refuse-all.js";
 import { usualLots } from "../data/layout.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { lotsForArea } from "./lots-for-area.js";
 import { say } from "./refusals.js";
 
 const lotsInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    elevations: z.array(z.strictObject({ name: z.string(), area: quantityField("area", { says: "stone face to be covered, openings out", above: 0 }) })),
+    elevations: telling("elevations, each ordered by itself", z.array(z.strictObject({ name: telling("name of the elevation", z.string()), area: quantityField("area", { says: "stone face to be covered, openings out", above: 0 }) }))),
     lotCover: quantityField("area", { says: "face that one lot covers: a box, a crate or a pallet", above: 0 }),
     waste: quantityField("ratio", { says: "units broken, cut off and sorted out, on top of the net", atLeast: 0, below: 1 }),
   }));

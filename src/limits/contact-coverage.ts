@@ -4,7 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
 import { contactTable, voidTable } from "../data/limits.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { rectangle } from "../shapes/rectangle.js";
 import { contactShare } from "./contact-share.js";
@@ -12,18 +12,18 @@ import { judge, type Judged } from "./judge.js";
 
 const contactInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    unit: z.discriminatedUnion("by", [
+    unit: telling("back of the unit", z.discriminatedUnion("by", [
       z.strictObject({
         by: z.literal("sides"),
         length: quantityField("length", { says: "length of the back of the unit", above: 0 }),
         height: quantityField("length", { says: "height of the back of the unit", above: 0 }),
       }),
       z.strictObject({ by: z.literal("area"), area: quantityField("area", { says: "area of the back of the unit", above: 0 }) }),
-    ]),
+    ])),
     /** Each void by itself; none where the list is empty. */
-    voids: z.array(quantityField("area", { says: "area of one void", above: 0 })),
-    use: z.enum(["inside, dry", "gauged panel on a wall", "gauged panel on a floor", "outside or wet", "natural stone"]),
-    voidRule: z.enum(["ANSI A108.19", "ANSI A108.5", "none"]),
+    voids: telling("voids in the contact", z.array(quantityField("area", { says: "area of one void", above: 0 }))),
+    use: telling("where the unit is used", z.enum(["inside, dry", "gauged panel on a wall", "gauged panel on a floor", "outside or wet", "natural stone"])),
+    voidRule: telling("rule for the largest void", z.enum(["ANSI A108.19", "ANSI A108.5", "none"])),
   }));
 
 /** What the back of a lifted unit tells: two answers, of which one may fail where the other passes. */

@@ -7,21 +7,21 @@ import { quantity } from "../core/read-quantity.js";
 import { refusal } from "../core/refuse-all.js";
 import { flatnessTable, largeEdge, limitCaution } from "../data/limits.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { judge, type Judged } from "./judge.js";
 
 const flatnessInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    rule: z.enum(["ANSI A108.02", "BIA Technical Note 28C", "IBC 2018, second plaster coat"]),
+    rule: telling("rule the face is held against", z.enum(["ANSI A108.02", "BIA Technical Note 28C", "IBC 2018, second plaster coat"])),
     longestEdge: quantityField("length", { says: "longest edge of the units", above: 0 }),
-    readings: z.array(
+    readings: telling("readings with the straightedge", z.array(
       z.strictObject({
-        where: z.optional(z.string()),
+        where: z.optional(telling("where it was read", z.string())),
         straightedge: quantityField("length", { says: "length of the straightedge", above: 0 }),
         gap: quantityField("length", { says: "greatest gap under the straightedge", atLeast: 0 }),
       }),
-    ),
+    )),
   }));
 
 /** Readings of a straightedge held against one rule. */

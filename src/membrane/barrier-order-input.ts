@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 
 /** The coating of a barrier and its detail bands. */
 export const barrierOrderInput = /* @__PURE__ */ atFirstUse(() =>
@@ -14,15 +14,15 @@ export const barrierOrderInput = /* @__PURE__ */ atFirstUse(() =>
     lossShare: z.optional(quantityField("ratio", { says: "share of what is bought that never ends on the wall", atLeast: 0, below: 1 })),
     packVolume: quantityField("volume", { says: "volume of one pack", above: 0 }),
     bands: readOnly(
-      z.array(
+      telling("detail bands", z.array(
         z.strictObject({
           length: quantityField("length", { says: "length of the band", above: 0 }),
           bandWidth: quantityField("length", { says: "width of the band, both sides of its line", above: 0 }),
           wetFilm: quantityField("length", { says: "wet film of one coat of the band, unthinned", above: 0 }),
           coats: quantityField("count", { says: "coats of the band", atLeast: "1", whole: true }),
         }),
-      ),
+      )),
     ),
-    bandsFrom: z.enum(["field packs", "own packs"]),
+    bandsFrom: telling("whether the bands take from the packs of the field or have their own", z.enum(["field packs", "own packs"])),
     bandPackVolume: z.optional(quantityField("volume", { says: "volume of one pack for the bands", above: 0 })),
   }));

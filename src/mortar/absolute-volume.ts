@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { composed } from "../core/composed.js";
 import { sum } from "../core/quantity-arithmetic.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { mixYield } from "./mix-yield.js";
 import { partVolume } from "./part-volume.js";
@@ -9,13 +9,13 @@ import { partVolume } from "./part-volume.js";
 const reads = /* @__PURE__ */ nested(() =>
   z.strictObject({
     parts: readOnly(
-      z.array(
+      telling("parts of the mix besides the water", z.array(
         z.strictObject({
-          name: z.string(),
+          name: telling("name of the part", z.string()),
           mass: quantityField("mass", { says: "mass of the part", above: 0 }),
           relativeDensity: quantityField("ratio", { says: "density of the part to that of water", above: 0, atMost: 12 }),
         }),
-      ),
+      )),
     ),
     water: quantityField("mass", { says: "mass of the mixing water", above: 0 }),
     air: quantityField("ratio", { says: "air in the mortar, by its volume", atLeast: 0, below: "50 %" }),

@@ -4,11 +4,11 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { jointsThrough, movementCaution } from "../data/movement.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { say } from "./refusals.js";
 
-const places = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => z.array(quantityField("length", { says, atLeast: 0 }));
+const places = (says: string): z.ZodMiniArray<ReturnType<typeof quantityField<"length">>> => telling(says, z.array(quantityField("length", { says, atLeast: 0 })));
 
 const checkInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({

@@ -3,7 +3,7 @@ import { composed } from "../core/composed.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { refusal } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { batchLog, type PlaceRead } from "./batch-log-input.js";
 import { type BatchRow, batchRows } from "./batch-rows.js";
@@ -16,12 +16,12 @@ export interface BatchesAt {
 
 const unit = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    elevation: z.string(),
+    elevation: telling("elevation the unit is on", z.string()),
     across: quantityField("length", { says: "middle of the unit, from the left end of the elevation", atLeast: 0 }),
     up: quantityField("length", { says: "middle of the unit, from the base line", atLeast: 0 }),
   }));
 
-const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ ...batchLog(), unit: unit() }));
+const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ ...batchLog(), unit: telling("unit that is looked for", unit()) }));
 
 /**
  * Which batches a unit came from, by its place on an elevation: lot, water, hour, and the readings of the wall meanwhile. On

@@ -5,7 +5,7 @@ import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
 import { refusal } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { crewDuration } from "./crew-duration.js";
 import { labourOf, rateInput } from "./task.js";
@@ -46,8 +46,8 @@ export const dayInput = /* @__PURE__ */ atFirstUse(() =>
 
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    tasks: readOnly(z.array(z.strictObject({ name: z.string(), rate: rateInput() }))),
-    day: dayInput(),
+    tasks: readOnly(telling("tasks of the crew", z.array(z.strictObject({ name: telling("name of the task", z.string()), rate: telling("how much is to be worked on, and the rate for it", rateInput()) })))),
+    day: telling("what a day of the crew is made of", dayInput()),
     crew: quantityField("count", { says: "persons in the crew who do this work", above: 0, atMost: 1000 }),
     availability: quantityField("ratio", { says: "share of the crew that is there", above: 0, atMost: 1 }),
   }));

@@ -7,7 +7,7 @@ import { compare, subtract } from "../core/quantity-arithmetic.js";
 import { refusal } from "../core/refuse-all.js";
 import { filmFromUsage } from "../film/film-from-usage.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { bedFromUsage } from "./bed-from-usage.js";
 import { overWhole } from "./over-whole.js";
@@ -28,7 +28,7 @@ export interface UsedAgainstPlan {
 }
 
 const above = 0;
-const named = /* @__PURE__ */ atFirstUse(() => ({ name: z.string() }));
+const named = /* @__PURE__ */ atFirstUse(() => ({ name: telling("name of what was used", z.string()) }));
 const bags = (says: string): ReturnType<typeof quantityField<"count">> => quantityField("count", { says, above });
 const volume = (says: string): ReturnType<typeof quantityField<"volume">> => quantityField("volume", { says, above });
 const lossShare = (): ReturnType<typeof quantityField<"ratio">> => quantityField("ratio", { says: "share of what was used that did not end on the wall", atLeast: 0, below: 1 });
@@ -52,7 +52,7 @@ const item = /* @__PURE__ */ atFirstUse(() =>
     }),
   ]));
 
-const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ items: readOnly(z.array(item())) }));
+const input = /* @__PURE__ */ atFirstUse(() => z.strictObject({ items: readOnly(telling("what was used, and what was planned of it", z.array(item()))) }));
 
 type ItemRead = z.output<ReturnType<typeof item>>;
 

@@ -57,24 +57,40 @@ export function nameField(): z.ZodMiniString<string> {
   return z.string().check(z.maxLength(80));
 }
 
-/** What a text in nested input is, and how to write it. */
-export interface TextRow {
+/** What a part of nested input is and, of a text that has to be written in its own way, how. */
+export interface PartRow {
   readonly says: string;
-  readonly wanted: Words;
+  readonly wanted?: Words;
 }
 
-const texts = new WeakMap<object, TextRow>();
+const told = new WeakMap<object, PartRow>();
+
+/**
+ * Says what a part of nested input is: in its problems, as the title of its JSON Schema, and in an editor. A part that stands
+ * in several places is another thing in each, so this gives a copy of the schema.
+ *
+ * @example
+ * ```ts
+ * const opening = z.strictObject({ toBase: telling("whether it reaches the foot of the wall", z.boolean()) });
+ * ```
+ */
+export function telling<S extends z.ZodMiniType>(words: string, schema: S): S {
+  const copy = schema.clone();
+  told.set(copy, { says: words });
+  return copy;
+}
 
 /** A text inside nested input that has to be written in its own way, such as a time by the clock; who reads it says what is wrong in it. */
-export function textField(says: string, wanted: Words): z.ZodMiniString<string> {
+export function textField(words: string, wanted: Words): z.ZodMiniString<string> {
   const field = z.string();
-  texts.set(field, { says, wanted });
+  told.set(field, { says: words, wanted });
   return field;
 }
 
-/** What a part of a schema was made from, where it is a text field. */
-export function textRow(part: object): TextRow | undefined {
-  return texts.get(part);
+/** What a part of a schema says it is; of a quantity, the part that takes the input. */
+export function partRow(part: object): PartRow | undefined {
+  const quantity = described.get(part);
+  return quantity === undefined ? told.get(part) : { says: quantity.says };
 }
 
 /** What each quantity field was made from, for a schema in words. */

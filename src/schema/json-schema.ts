@@ -8,7 +8,7 @@ import { limitTexts } from "../core/limit-texts.js";
 import { fieldsOf } from "../core/fields.js";
 import type { Limited } from "../core/limits.js";
 import { unitsOf, unitSymbol } from "../core/units.js";
-import { fieldRow, textRow } from "./fields.js";
+import { fieldRow, partRow } from "./fields.js";
 import type { Nested } from "./nested.js";
 
 /** A JSON Schema, draft 2020-12. */
@@ -117,8 +117,8 @@ function nestedSchema(schema: z.ZodMiniType): JsonSchema {
     override({ zodSchema, jsonSchema }) {
       const row = fieldRow(zodSchema);
       if (row !== undefined) Object.assign(jsonSchema, { title: row.says, ...quantitySchema(row), ...described([...unitsText(row.is, []), ...limitsText(row)]) });
-      const text = textRow(zodSchema);
-      if (text !== undefined) Object.assign(jsonSchema, { title: text.says, description: text.wanted.words });
+      const part = row === undefined ? partRow(zodSchema) : undefined;
+      if (part !== undefined) Object.assign(jsonSchema, { title: part.says, ...described(part.wanted === undefined ? [] : [part.wanted.words]) });
     },
   });
   return Object.fromEntries(Object.entries(whole).filter(([key]) => key !== "$schema" && key !== "~standard"));

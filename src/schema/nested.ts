@@ -1,10 +1,11 @@
 import * as z from "zod/mini";
 import { common } from "../core/common-refusals.js";
-import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown } from "../core/problems.js";
+import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown, type Trouble } from "../core/problems.js";
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
-import { type Loose, textRow } from "./fields.js";
+import type { Telling } from "../core/composed.js";
+import { type Loose, partRow, type PartRow } from "./fields.js";
 import { say } from "./refusals.js";
 import { atFirstUse } from "./at-first-use.js";
 
@@ -15,9 +16,11 @@ import { atFirstUse } from "./at-first-use.js";
 export type ReadOnly<T> = [T] extends [Loose | undefined] ? T : T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
 
 /** A zod schema that tells what is wrong in our words. */
-export interface Nested<S extends z.ZodMiniType> extends StandardSchema<ReadOnly<z.input<S>>, z.output<S>> {
+export interface Nested<S extends z.ZodMiniType> extends StandardSchema<ReadOnly<z.input<S>>, z.output<S>>, Telling {
   /** The schema as zod has it. */
   readonly schema: S;
+  /** What a place of an input is, in words. */
+  readonly saysAt: NonNullable<Telling["saysAt"]>;
 }
 
 /** What zod says of one thing that is wrong; only what is used here. */
@@ -53,6 +56,7 @@ export function nested<S extends z.ZodMiniType>(schema: S | (() => S)): Nested<S
     get schema() {
       return built();
     },
+    saysAt: (path, input) => rowAt(built(), path, input)?.says,
     "~standard": {
       version: 1,
       vendor: "settingbed",
@@ -85,26 +89,31 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   const own = issue.params?.problem;
   if (own !== undefined) return [problemAt(path, own)];
   if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, keysAt(schema, path, input)));
-  const value = valueAt(input, path);
-  if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
-  if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
-  if (issue.code === "too_big" && typeof value === "string") return [tooLong(path, value, issue)];
+  const row = rowAt(schema, path, input);
+  return [problem({ path, says: row?.says, ...faultOf(issue, valueAt(input, path), path, row) })];
+}
+
+function faultOf(issue: ZodIssue, value: unknown, path: Path, row: PartRow | undefined): Pick<Trouble, "code" | "given" | "wanted"> {
   // Of a key that may not stand there, zod tells the reasons as issues of its own.
   const [ofKey] = issue.code === "invalid_key" ? (issue.issues ?? []) : [];
-  if (ofKey?.code === "too_big") return [tooLong(path, path.at(-1), ofKey)];
-  const text = partsAt(schema, path, input).map(textRow).find((row) => row !== undefined);
-  const wanted = issue.code === "invalid_type" ? (text?.wanted ?? say("writeKind", { kind: article(issue.expected ?? "something else") })) : issue.message;
-  return [problem({ path, says: text?.says, wanted, ...(value === undefined ? { code: "missing", given: "" } : { code: "wrongKind", given: shown(value) }) })];
+  if (ofKey?.code === "too_big") return tooLong(path.at(-1), ofKey);
+  if (issue.code === "too_big" && typeof value === "string") return tooLong(value, issue);
+  const words = issue.discriminator === undefined ? (issue.code === "invalid_value" ? (issue.values ?? []) : undefined) : (issue.options ?? []);
+  const wanted = words === undefined ? kindWanted(issue, row) : choice(words);
+  if (value === undefined) return { code: "missing", given: "", wanted };
+  return { code: words === undefined ? "wrongKind" : "notAChoice", given: shown(value), wanted };
 }
 
-function tooLong(path: Path, given: unknown, { maximum }: ZodIssue): Problem {
-  return problem({ code: "tooLong", path, given: shown(given), wanted: say("mostLetters", { most: Number(maximum) }) });
+function tooLong(given: unknown, { maximum }: ZodIssue): Pick<Trouble, "code" | "given" | "wanted"> {
+  return { code: "tooLong", given: shown(given), wanted: say("mostLetters", { most: Number(maximum) }) };
 }
 
-function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {
-  const wanted: Wanted = values.length === 0 ? say("oneThatIsKnown") : { kind: "choice", of: values.map(String) };
-  if (value === undefined) return problem({ code: "missing", path, given: "", wanted });
-  return problem({ code: "notAChoice", path, given: shown(value), wanted });
+function choice(words: readonly unknown[]): Wanted {
+  return words.length === 0 ? say("oneThatIsKnown") : { kind: "choice", of: words.map(String) };
+}
+
+function kindWanted({ code, expected = "something else", message }: ZodIssue, row: PartRow | undefined): string | Wanted {
+  return code === "invalid_type" ? (row?.wanted ?? say("writeKind", { kind: article(expected) })) : message;
 }
 
 function unknownKey(path: Path, key: string, known: readonly string[]): Problem {
@@ -126,6 +135,7 @@ function valueAt(input: unknown, path: Path): unknown {
 interface Shape {
   readonly shape?: Readonly<Record<string, z.ZodMiniType>>;
   readonly element?: z.ZodMiniType;
+  readonly valueType?: z.ZodMiniType;
   readonly innerType?: z.ZodMiniType;
   readonly getter?: () => z.ZodMiniType;
   readonly in?: z.ZodMiniType;
@@ -139,29 +149,40 @@ function shapeOf(schema: z.ZodMiniType): Shape {
   return schema._zod.def as Shape;
 }
 
-/** The schemas that may stand at a path of the input, without what only wraps them. */
-function partsAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly z.ZodMiniType[] {
-  const { shape, element, innerType, getter, in: inner, options, discriminator } = shapeOf(schema);
-  const wrapped = getter?.() ?? innerType ?? inner;
-  if (wrapped !== undefined) return partsAt(wrapped, path, input);
-  if (options !== undefined) return optionsFor(options, discriminator, input).flatMap((option) => partsAt(option, path, input));
+/** A schema that may stand at a path of the input, without what only wraps it; and what it says it is. */
+interface Part {
+  readonly schema: z.ZodMiniType;
+  readonly row: PartRow | undefined;
+}
+
+function partsAt(schema: z.ZodMiniType, path: Path, input: unknown, outer?: PartRow): readonly Part[] {
+  const { shape, element, valueType, innerType, getter, in: inner, options, discriminator } = shapeOf(schema);
   const [key, ...rest] = path;
-  if (key === undefined) return [schema];
-  const child = element ?? (shape === undefined || !Object.hasOwn(shape, key) ? undefined : shape[key]);
+  const row = key === undefined ? (outer ?? partRow(schema)) : undefined;
+  const wrapped = getter?.() ?? innerType ?? inner;
+  if (wrapped !== undefined) return partsAt(wrapped, path, input, row);
+  if (options !== undefined) return optionsFor(options, discriminator, input).flatMap((option) => partsAt(option, path, input, row));
+  if (key === undefined) return [{ schema, row }];
+  const child = element ?? valueType ?? (shape === undefined || !Object.hasOwn(shape, key) ? undefined : shape[key]);
   return child === undefined ? [] : partsAt(child, rest, valueAt(input, [key]));
+}
+
+/** What a place of the input is, by its schema. */
+function rowAt(schema: z.ZodMiniType, path: Path, input: unknown): PartRow | undefined {
+  return partsAt(schema, path, input).find(({ row }) => row !== undefined)?.row;
 }
 
 /** Of options that a key tells apart, the one that the input names; all where it names none. */
 function optionsFor(options: readonly z.ZodMiniType[], discriminator: string | undefined, input: unknown): readonly z.ZodMiniType[] {
   if (discriminator === undefined) return options;
   const word = valueAt(input, [discriminator]);
-  const named = options.filter((option) => partsAt(option, [], undefined).some((part) => {
-    const key = shapeOf(part).shape?.[discriminator];
+  const named = options.filter((option) => partsAt(option, [], undefined).some(({ schema }) => {
+    const key = shapeOf(schema).shape?.[discriminator];
     return key !== undefined && shapeOf(key).values?.includes(word) === true;
   }));
   return named.length === 0 ? options : named;
 }
 
 function keysAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly string[] {
-  return [...new Set(partsAt(schema, path, input).flatMap((part) => Object.keys(shapeOf(part).shape ?? {})))];
+  return [...new Set(partsAt(schema, path, input).flatMap((part) => Object.keys(shapeOf(part.schema).shape ?? {})))];
 }

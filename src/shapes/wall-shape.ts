@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { polygonPoints } from "./polygon-points.js";
 
 /** The schema of wallShape; nobody builds it before it is used. */
@@ -27,7 +27,7 @@ export const wallShapeInput = /* @__PURE__ */ atFirstUse(() =>
       width: quantityField("length", { says: "width between the ends of the curve", above: 0 }),
       rise: quantityField("length", { says: "rise of the curve over its ends", above: 0 }),
     }),
-    z.strictObject({ kind: z.literal("polygon"), points: polygonPoints() }),
+    z.strictObject({ kind: z.literal("polygon"), points: telling("corners of the outline", polygonPoints()) }),
   ]));
 
 /**

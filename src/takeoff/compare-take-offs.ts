@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { telling } from "../schema/fields.js";
 import { composed } from "../core/composed.js";
 import { atFirstUse } from "../schema/at-first-use.js";
 import { nested } from "../schema/nested.js";
@@ -8,7 +9,7 @@ import { jobSchema, type ReadJob } from "./job.js";
 import type { OrderLine } from "./order-line.js";
 import { takeOffOfRead } from "./take-read.js";
 
-const twoJobs = /* @__PURE__ */ atFirstUse(() => z.strictObject({ before: jobSchema(), after: jobSchema() }));
+const twoJobs = /* @__PURE__ */ atFirstUse(() => z.strictObject({ before: telling("job as it was", jobSchema()), after: telling("job as it has become", jobSchema()) }));
 
 /** A line that is not as it was, and why. */
 export interface ExplainedChange extends LineChange {

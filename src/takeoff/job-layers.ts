@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { tooling } from "../joints/face-fields.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { nameField, quantityField } from "../schema/fields.js";
+import { nameField, quantityField, telling } from "../schema/fields.js";
 import { length } from "./job-elevation.js";
 
 /** What every layer may say of itself: its weight, for the check of the weight of the assembly. */
@@ -22,10 +22,10 @@ const masonryBacking = /* @__PURE__ */ atFirstUse(() => z.strictObject({ kind: z
 const boards = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("boards"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     acrossStuds: length("board dimension across the studs"),
     alongStuds: length("board dimension along the studs"),
-    edgesBacked: z.boolean(),
+    edgesBacked: telling("whether an edge between studs gets backing of its own", z.boolean()),
     screwSpacing: length("greatest spacing of screws along a stud"),
     edgeDistance: z.optional(length("distance of the first and last screw of a line from the end of the board")),
     ...weight(),
@@ -33,13 +33,13 @@ const boards = /* @__PURE__ */ atFirstUse(() =>
 
 /** Boards of foam, by area, with fasteners by area where they have any. */
 const foamBoard = /* @__PURE__ */ atFirstUse(() =>
-  z.strictObject({ kind: z.literal("foam board"), name: nameField(), boardWidth: length("width of a board"), boardHeight: length("height of a board"), fastenersPerArea: fasteners(), ...weight() }));
+  z.strictObject({ kind: z.literal("foam board"), name: telling("name of the layer", nameField()), boardWidth: length("width of a board"), boardHeight: length("height of a board"), fastenersPerArea: fasteners(), ...weight() }));
 
 /** Goods from a roll that are laid level and lapped: building paper, a drainage mat. */
 const sheetGoods = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("sheet goods"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     sheetWidth: length("width of the sheet"),
     sideLap: lap("lap of a course over the one below"),
     endLap: lap("lap of a roll over the one before it"),
@@ -51,7 +51,7 @@ const sheetGoods = /* @__PURE__ */ atFirstUse(() =>
 const lath = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("lath"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     sheetWidth: length("width of a sheet of lath"),
     sheetLength: length("length of a sheet of lath"),
     sideLap: lap("lap at the sides"),
@@ -61,14 +61,14 @@ const lath = /* @__PURE__ */ atFirstUse(() =>
   }));
 
 /** A coat of mortar over lath or masonry, which is left to set before the bed goes on. */
-const scratchCoat = /* @__PURE__ */ atFirstUse(() => z.strictObject({ kind: z.literal("scratch coat"), name: nameField(), thickness: length("mean thickness of the coat"), ...weight() }));
+const scratchCoat = /* @__PURE__ */ atFirstUse(() => z.strictObject({ kind: z.literal("scratch coat"), name: telling("name of the layer", nameField()), thickness: length("mean thickness of the coat"), ...weight() }));
 
 /** Tape over the joints of one layer of boards. */
 const jointTape = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("joint tape"),
-    name: nameField(),
-    over: nameField(),
+    name: telling("name of the layer", nameField()),
+    over: telling("layer of boards whose joints are taped", nameField()),
     overlaps: quantityField("count", { says: "places where one length of tape laps over another", atLeast: 0 }),
     overlap: z.optional(lap("lap of one length of tape over another")),
     ...weight(),
@@ -78,7 +78,7 @@ const jointTape = /* @__PURE__ */ atFirstUse(() =>
 const barrier = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("barrier"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     wetFilm: length("wet film of one coat"),
     coats: quantityField("count", { says: "coats", atLeast: "1", whole: true }),
     deductFrom: z.optional(quantityField("area", { says: "size from which an opening is deducted", atLeast: 0 })),
@@ -86,14 +86,14 @@ const barrier = /* @__PURE__ */ atFirstUse(() =>
   }));
 
 /** The board at the foot of the wall on which the first course stands. */
-const ledger = /* @__PURE__ */ atFirstUse(() => z.strictObject({ kind: z.literal("ledger"), name: nameField(), lap: z.optional(lap("lap of one piece over the next")), ...weight() }));
+const ledger = /* @__PURE__ */ atFirstUse(() => z.strictObject({ kind: z.literal("ledger"), name: telling("name of the layer", nameField()), lap: z.optional(lap("lap of one piece over the next")), ...weight() }));
 
 /** Pieces that run along edges and are bought by length: sills, caps, screeds, flashings, casing beads. */
 const trim = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("trim"),
-    name: nameField(),
-    along: z.array(z.enum(["base", "sills", "jambs", "heads", "round openings", "caps", "outside corners", "inside corners", "soffits"])),
+    name: telling("name of the layer", nameField()),
+    along: telling("edges along which it runs", z.array(z.enum(["base", "sills", "jambs", "heads", "round openings", "caps", "outside corners", "inside corners", "soffits"]))),
     beyond: z.optional(lap("how far it goes past each end of a sill or a head")),
     lap: lap("lap of one piece over the next; 0 in where they butt"),
     ...weight(),
@@ -103,29 +103,29 @@ const trim = /* @__PURE__ */ atFirstUse(() =>
 const movementJoints = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("movement joints"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     length: quantityField("length", { says: "movement joints besides those at inside corners", atLeast: 0 }),
-    insideCorners: z.boolean(),
+    insideCorners: telling("whether the inside corners are movement joints", z.boolean()),
     width: length("width of the movement joints"),
-    backerRod: z.optional(nameField()),
+    backerRod: z.optional(telling("name of the backer rod", nameField())),
   }));
 
 /** The mortar units are set in: its bed on the wall, by thickness or by trowel, and what is put on the backs of the units. */
 const settingBed = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("setting bed"),
-    name: nameField(),
-    bed: z.discriminatedUnion("from", [
+    name: telling("name of the layer", nameField()),
+    bed: telling("bed on the wall", z.discriminatedUnion("from", [
       z.strictObject({ from: z.literal("thickness"), thickness: length("mean thickness of the bed on the wall") }),
       z.strictObject({
         from: z.literal("trowel"),
-        notch: z.enum(["square", "u", "v"]),
+        notch: telling("shape of the notch", z.enum(["square", "u", "v"])),
         depth: length("depth of the notch"),
         width: length("width of the notch at its mouth"),
         tooth: quantityField("length", { says: "width of the tooth between two notches", atLeast: 0 }),
         angle: quantityField("angle", { says: "angle between trowel and wall", atLeast: "30 deg", atMost: "90 deg" }),
       }),
-    ]),
+    ])),
     backButter: quantityField("length", { says: "mean thickness of the coat on the backs of the units", atLeast: 0 }),
     butteredShare: quantityField("ratio", { says: "share of the face that is back-buttered", atLeast: 0, atMost: 1 }),
     ...weight(),
@@ -135,26 +135,26 @@ const settingBed = /* @__PURE__ */ atFirstUse(() =>
 const units = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("units"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     unitLength: length("actual face length of one unit"),
     unitHeight: length("actual face height of one unit"),
     unitThickness: length("mean thickness of the units at their edges"),
     headJoint: z.optional(length("width of the upright joints")),
     bedJoint: z.optional(length("width of the level joints")),
-    lots: z.optional(z.enum(["by elevation", "together"])),
+    lots: z.optional(telling("whether packs are rounded up by elevation or together", z.enum(["by elevation", "together"]))),
     corners: z.optional(
-      z.strictObject({
-        name: nameField(),
+      telling("corner units", z.strictObject({
+        name: telling("name of the corner units", nameField()),
         longLeg: length("long leg of a corner unit, measured on its face"),
         shortLeg: length("short leg of a corner unit, measured on its face"),
-      }),
+      })),
     ),
     spacers: z.optional(
-      z.strictObject({
-        name: nameField(),
+      telling("spacers between the units", z.strictObject({
+        name: telling("name of the spacers", nameField()),
         perUnit: quantityField("count", { says: "spacers set for each unit", above: 0 }),
         reuseShare: quantityField("ratio", { says: "share of the spacers that is pulled and set again", atLeast: 0, below: 1 }),
-      }),
+      })),
     ),
     ...weight(),
   }));
@@ -163,9 +163,9 @@ const units = /* @__PURE__ */ atFirstUse(() =>
 const joints = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     kind: z.literal("joints"),
-    name: nameField(),
+    name: telling("name of the layer", nameField()),
     squeezeOut: quantityField("length", { says: "depth of joint filled by mortar pressed out of the bed, from the wall out", atLeast: 0 }),
-    tooling: tooling(),
+    tooling: telling("how the joints are tooled", tooling()),
     ...weight(),
   }));
 

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { type Loose, nameField, quantityField } from "../schema/fields.js";
+import { type Loose, nameField, quantityField, telling } from "../schema/fields.js";
 import { length } from "./job-elevation.js";
 import { moneyField } from "./money.js";
 
@@ -29,7 +29,7 @@ export const spare = /* @__PURE__ */ atFirstUse(() => z.record(nameField(), quan
 /** What weighs how much, and what the hoist may lift at a time. */
 export const weights = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    perPack: z.record(nameField(), quantityField("mass", { says: "weight of one pack as delivered; of one piece where there are no packs", above: 0 })),
+    perPack: telling("weights of packs, by the name of the item", z.record(nameField(), quantityField("mass", { says: "weight of one pack as delivered; of one piece where there are no packs", above: 0 }))),
     hoistLoad: z.optional(quantityField("mass", { says: "what the hoist may lift at a time", above: 0 })),
   }));
 
@@ -39,16 +39,16 @@ const price = /* @__PURE__ */ atFirstUse(() =>
     perPack: z.optional(moneyField("price of one pack")),
     each: z.optional(moneyField("price of one piece")),
     markup: z.optional(quantityField("ratio", { says: "markup on this item", atLeast: 0 })),
-    taxed: z.optional(z.boolean()),
+    taxed: z.optional(telling("whether the item is taxed", z.boolean())),
   }));
 
 /** Prices by the name of the item, all in one currency. */
 export const prices = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     smallest: moneyField("smallest amount of the currency, to which each line is rounded"),
-    items: z.record(nameField(), price()),
+    items: telling("prices, by the name of the item", z.record(nameField(), price())),
     markup: z.optional(quantityField("ratio", { says: "markup on every item that has none of its own", atLeast: 0 })),
-    allowance: z.optional(z.strictObject({ share: quantityField("ratio", { says: "allowance for what is not foreseen, on top of all lines", atLeast: 0 }), taxed: z.boolean() })),
+    allowance: z.optional(telling("allowance for what is not foreseen", z.strictObject({ share: quantityField("ratio", { says: "allowance for what is not foreseen, on top of all lines", atLeast: 0 }), taxed: telling("whether the allowance is taxed", z.boolean()) }))),
     tax: z.optional(quantityField("ratio", { says: "tax on what is taxed", atLeast: 0 })),
   }));
 
@@ -56,20 +56,20 @@ export const prices = /* @__PURE__ */ atFirstUse(() =>
 export const labour = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     efficiency: quantityField("ratio", { says: "share of paid time that is time at the tool", above: 0, atMost: 1 }),
-    tasks: z.array(
+    tasks: telling("tasks, each with your own rate", z.array(
       z.strictObject({
-        name: nameField(),
-        of: nameField(),
+        name: telling("name of the task", nameField()),
+        of: telling("item or face that is worked on", nameField()),
         hours: quantityField("time", { says: "hours of one person at the tool", above: 0 }),
         // Of which dimension it is follows from what is worked on, so it is read with that.
-        per: z.custom<Loose>(() => true),
+        per: telling("amount that the hours are for", z.custom<Loose>(() => true)),
       }),
-    ),
+    )),
   }));
 
 /** Limits that a reader wants the job held against; they are his, from the specification and the data sheets. */
 export const checks = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    weight: z.optional(z.strictObject({ layers: z.array(nameField()), most: quantityField("arealMass", { says: "most that these layers may weigh together", above: 0 }) })),
-    wetFilm: z.optional(z.strictObject({ least: length("least wet film of a coat"), most: length("most wet film of a coat") })),
+    weight: z.optional(telling("limit on the weight of layers together", z.strictObject({ layers: telling("layers that are weighed together", z.array(nameField())), most: quantityField("arealMass", { says: "most that these layers may weigh together", above: 0 }) }))),
+    wetFilm: z.optional(telling("limits on the wet film of a coat", z.strictObject({ least: length("least wet film of a coat"), most: length("most wet film of a coat") }))),
   }));

@@ -3,19 +3,19 @@ import { column, elevation } from "./job-elevation.js";
 import { layer } from "./job-layers.js";
 import { allowance, checks, labour, pack, prices, spare, weights } from "./job-order.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { nameField } from "../schema/fields.js";
+import { nameField, telling } from "../schema/fields.js";
 
 /** Everything of a job but its walls: the layers in order from the studs out, and how items are sold, by their names. */
 const assemblyShape = /* @__PURE__ */ atFirstUse(() => ({
-  measuredTo: z.enum(["backing", "stoneFace"]),
-  layers: z.array(layer()),
-  packs: z.record(nameField(), pack()),
-  allowances: z.record(nameField(), allowance()),
-  spare: z.optional(spare()),
-  weights: z.optional(weights()),
-  prices: z.optional(prices()),
-  labour: z.optional(labour()),
-  checks: z.optional(checks()),
+  measuredTo: telling("face that the walls are measured to", z.enum(["backing", "stoneFace"])),
+  layers: telling("layers of the wall, from what carries it outwards", z.array(layer())),
+  packs: telling("how items are sold, by their names", z.record(nameField(), pack())),
+  allowances: telling("what is added to items, by their names", z.record(nameField(), allowance())),
+  spare: z.optional(telling("spare stock, by the name of the item", spare())),
+  weights: z.optional(telling("what weighs how much", weights())),
+  prices: z.optional(telling("prices, all in one currency", prices())),
+  labour: z.optional(telling("your own rates of work", labour())),
+  checks: z.optional(telling("limits the job is held against", checks())),
 }));
 
 /** How walls are built and bought, without the walls. */
@@ -28,9 +28,9 @@ export const assemblySchema = /* @__PURE__ */ atFirstUse(() => z.strictObject(as
  */
 export const jobSchema = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    name: z.optional(nameField()),
-    elevations: z.array(elevation()),
-    columns: z.optional(z.array(column())),
+    name: z.optional(telling("name of the job", nameField())),
+    elevations: telling("elevations of the job", z.array(elevation())),
+    columns: z.optional(telling("columns that are clad all round", z.array(column()))),
     ...assemblyShape(),
   }));
 

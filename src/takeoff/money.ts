@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { Decimal } from "../core/amount.js";
 import { problem, shown } from "../core/problems.js";
+import { telling } from "../schema/fields.js";
 import { say } from "./refusals.js";
 
 /** A sum of money in its currency; there is no change from one currency to another. */
@@ -25,7 +26,7 @@ export function moneyField(says: string): MoneyField {
     context.issues.push({ code: "custom", input: given, message: wanted.words, params: { problem: problem({ ...trouble, path: [], says, wanted }) } });
     return z.NEVER;
   });
-  return z.pipe(z.custom<string>(() => true), read);
+  return telling(says, z.pipe(z.custom<string>(() => true), read));
 }
 
 /** A sum as it is written: `84.50 USD`, with as many places as the smallest amount of the currency has. */

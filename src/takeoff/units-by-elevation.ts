@@ -6,19 +6,19 @@ import { subtract, sum } from "../core/quantity-arithmetic.js";
 import { refusal } from "../core/refuse-all.js";
 import { unitsForFace } from "../layout/units-for-face.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { nameField, quantityField } from "../schema/fields.js";
+import { nameField, quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { length } from "./job-elevation.js";
 
 const elevationsInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    elevations: z.array(
+    elevations: telling("elevations, each rounded up by itself", z.array(
       z.strictObject({
-        name: nameField(),
+        name: telling("name of the elevation", nameField()),
         area: quantityField("area", { says: "stone face of the elevation, openings out", above: 0 }),
         cornerCover: quantityField("area", { says: "what corner units cover of this face", atLeast: 0 }),
       }),
-    ),
+    )),
     unitLength: length("actual face length of one unit"),
     unitHeight: length("actual face height of one unit"),
     headJoint: quantityField("length", { says: "width of the upright joints", atLeast: 0 }),

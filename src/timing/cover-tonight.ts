@@ -5,7 +5,7 @@ import { quantity } from "../core/read-quantity.js";
 import { refuseAll } from "../core/refuse-all.js";
 import { coverRules, meanDaily, topCover } from "../data/cover.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField, zoneField } from "./clock-field.js";
 import { type Clock, clockAfter, clockText, readClock, troublesIn } from "./clock.js";
@@ -37,10 +37,10 @@ const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     workEnds: clockField("when the work ends"),
     zone: zoneField(),
-    record: z.optional(airRecordInput()),
-    lowAndHigh: z.optional(z.strictObject({ low: temperature("lowest temperature of the 24 h after the work ends"), high: temperature("highest temperature of the 24 h after the work ends") })),
-    rule: z.enum(["MSJC 1999", "BIA Technical Note 1", "Beall 2004"]),
-    meanBy: z.enum(["mean of the hours", "mean of low and high"]),
+    record: z.optional(telling("record or forecast of the air", airRecordInput())),
+    lowAndHigh: z.optional(telling("low and high of the air after the work ends", z.strictObject({ low: temperature("lowest temperature of the 24 h after the work ends"), high: temperature("highest temperature of the 24 h after the work ends") }))),
+    rule: telling("rule by which fresh work is protected", z.enum(["MSJC 1999", "BIA Technical Note 1", "Beall 2004"])),
+    meanBy: telling("how the mean of the day is taken", z.enum(["mean of the hours", "mean of low and high"])),
   }));
 
 /**

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { telling } from "../schema/fields.js";
 import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
@@ -39,8 +40,8 @@ export interface EquivalentAge {
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     ...ageRuleInput(),
-    record: z.optional(recordInput()),
-    intervals: z.optional(intervalsInput()),
+    record: z.optional(telling("record of the temperature", recordInput())),
+    intervals: z.optional(telling("intervals, one after the other", intervalsInput())),
   }));
 
 /**

@@ -5,7 +5,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { freezingPoint, frostStrength } from "../data/timing.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { ageFactorsBy } from "./age-factors.js";
 import { ageOver, walkToAge } from "./age-walk.js";
@@ -34,7 +34,7 @@ export interface LastUnitToday {
 
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    record: recordInput(),
+    record: telling("record of the temperature", recordInput()),
     cure: quantityField("time", { says: "age at the reference temperature at which a frost does no lasting harm", above: 0, atMost: "60 d" }),
     reference: quantityField("temperature", { says: "temperature that age is told for", atLeast: "40 degF", atMost: "120 degF" }),
     activation: quantityField("temperatureDifference", { says: "activation energy over the gas constant, in kelvins", atLeast: "1000 K", atMost: "10000 K" }),

@@ -4,7 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockText } from "./clock.js";
 import { intervalMaturity } from "./interval-maturity.js";
@@ -36,8 +36,8 @@ export interface Maturity {
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     datumTemperature: quantityField("temperature", { says: "datum of the rule, below which nothing counts", atLeast: "0 degF", atMost: "50 degF" }),
-    record: z.optional(recordInput()),
-    intervals: z.optional(intervalsInput()),
+    record: z.optional(telling("record of the temperature", recordInput())),
+    intervals: z.optional(telling("intervals, one after the other", intervalsInput())),
   }));
 
 /**

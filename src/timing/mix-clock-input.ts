@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { clockField, zoneField } from "./clock-field.js";
 
 /** The times of a batch, its first water by the clock, and the rule for its temperature. */
@@ -14,11 +14,11 @@ export const mixClockInput = /* @__PURE__ */ atFirstUse(() =>
     firstWater: z.optional(clockField("first water on the powder")),
     zone: zoneField(),
     warmth: z.optional(
-      z.strictObject({
+      telling("temperature of the mortar, and the rule for it", z.strictObject({
         temperature: quantityField("temperature", { says: "temperature of the mortar", atLeast: "40 degF", atMost: "120 degF" }),
         reference: quantityField("temperature", { says: "temperature the data sheet gives the life for", atLeast: "40 degF", atMost: "120 degF" }),
-        rule: z.enum(["doubling", "Arrhenius"]),
+        rule: telling("rule by which warmth makes things go faster", z.enum(["doubling", "Arrhenius"])),
         activation: z.optional(quantityField("temperatureDifference", { says: "activation energy over the gas constant", atLeast: "1000 K", atMost: "10000 K" })),
-      }),
+      })),
     ),
   }));

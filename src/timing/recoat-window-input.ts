@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 import { clockField, zoneField } from "./clock-field.js";
 import { recordInput } from "./record-input.js";
 
@@ -18,9 +18,9 @@ export const recoatWindowInput = /* @__PURE__ */ atFirstUse(() =>
     lastPatch: clockField("last patch of the coat before"),
     zone: zoneField(),
     hottestSurface: z.optional(quantityField("temperature", { says: "highest surface temperature that lasted an hour since the coat before" })),
-    surface: z.optional(recordInput()),
+    surface: z.optional(telling("record of the temperature of the surface", recordInput())),
     from: quantityField("temperature", { says: "lowest surface temperature of the first row" }),
-    rows: readOnly(z.array(row())),
+    rows: readOnly(telling("rows of the recoat table", z.array(row()))),
   }));
 
 /** One row of a recoat table. */

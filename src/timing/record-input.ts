@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 import { clockField, zoneField } from "./clock-field.js";
 
 /** A record or a forecast of temperatures by the clock, one reading every so often without a gap. */
@@ -8,8 +8,8 @@ export const recordInput = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     zone: zoneField(),
     every: quantityField("time", { says: "time from one reading to the next", above: 0, atMost: "24 h" }),
-    readingIs: z.enum(["momentary", "mean until the next"]),
-    readings: readOnly(z.array(z.strictObject({ at: clockField("time of the reading"), temperature: quantityField("temperature", { says: "temperature read", atLeast: "-60 degF", atMost: "212 degF" }) }))),
+    readingIs: telling("whether a reading is of the moment or the mean until the next", z.enum(["momentary", "mean until the next"])),
+    readings: readOnly(telling("readings, one after the other", z.array(z.strictObject({ at: clockField("time of the reading"), temperature: quantityField("temperature", { says: "temperature read", atLeast: "-60 degF", atMost: "212 degF" }) })))),
   }));
 
 /** A record or a forecast of the air by the clock: each reading stands for the time until the next. */
@@ -18,13 +18,13 @@ export const airRecordInput = /* @__PURE__ */ atFirstUse(() =>
     zone: zoneField(),
     every: quantityField("time", { says: "time from one reading to the next", above: 0, atMost: "24 h" }),
     readings: readOnly(
-      z.array(
+      telling("readings, one after the other", z.array(
         z.strictObject({
           at: clockField("time of the reading"),
           temperature: quantityField("temperature", { says: "temperature of the air", atLeast: "-60 degF", atMost: "140 degF" }),
           wind: z.optional(quantityField("speed", { says: "wind", atLeast: 0, atMost: "150 mph" })),
         }),
-      ),
+      )),
     ),
   }));
 
@@ -41,7 +41,7 @@ export const intervalsInput = /* @__PURE__ */ atFirstUse(() =>
 
 /** A rule by which warmth makes things go faster, with what it needs. */
 export const ageRuleInput = /* @__PURE__ */ atFirstUse(() => ({
-  rule: z.enum(["doubling", "Arrhenius"]),
+  rule: telling("rule by which warmth makes things go faster", z.enum(["doubling", "Arrhenius"])),
   activation: z.optional(quantityField("temperatureDifference", { says: "activation energy over the gas constant, in kelvins; for Arrhenius alone", atLeast: "1000 K", atMost: "10000 K" })),
   reference: quantityField("temperature", { says: "temperature for which the times are known", atLeast: "32 degF", atMost: "120 degF" }),
 }));

@@ -3,7 +3,7 @@ import { composed } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { walkToAge } from "./age-walk.js";
 import { clockField, zoneField } from "./clock-field.js";
@@ -27,7 +27,7 @@ const input = /* @__PURE__ */ atFirstUse(() =>
     age: quantityField("time", { says: "age wanted, at the reference temperature", above: 0, atMost: "3660 d" }),
     ...ageRuleInput(),
     temperature: z.optional(quantityField("temperature", { says: "temperature it stays at", atLeast: "32 degF", atMost: "120 degF" })),
-    record: z.optional(recordInput()),
+    record: z.optional(telling("record of the temperature", recordInput())),
     start: z.optional(clockField("when it begins")),
     zone: zoneField(),
   }));

@@ -6,7 +6,7 @@ import { compare } from "../core/quantity-arithmetic.js";
 import { refuseAll } from "../core/refuse-all.js";
 import { holdPractice, usualHolds } from "../data/timing.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField, readOnly } from "../schema/fields.js";
+import { quantityField, readOnly, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { ageFactorsBy } from "./age-factors.js";
 import { walkToAge } from "./age-walk.js";
@@ -41,17 +41,17 @@ const hold = (says: string): ReturnType<typeof quantityField<"time">> => quantit
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
     ...ageRuleInput(),
-    record: recordInput(),
+    record: telling("record of the temperature", recordInput()),
     holds: readOnly(
-      z.array(
+      telling("waits that are asked about", z.array(
         z.strictObject({
-          work: z.enum(["tape", "coat", "ledger", "pointing", "tooling", "uncovering", "brushing", "washing"]),
+          work: telling("work that has to wait", z.enum(["tape", "coat", "ledger", "pointing", "tooling", "uncovering", "brushing", "washing"])),
           done: clockField("when the work before was done"),
           least: hold("least wait at the reference temperature"),
           typical: z.optional(hold("usual wait at the reference temperature")),
           most: z.optional(hold("longest wait at the reference temperature")),
         }),
-      ),
+      )),
     ),
   }));
 

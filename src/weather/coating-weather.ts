@@ -4,7 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare, subtract, sum } from "../core/quantity-arithmetic.js";
 import { refusal, refuseAll } from "../core/refuse-all.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField } from "../timing/clock-field.js";
 import { type Clock, clockAfter, clockText, isBefore, readClock, timeBetween, troublesIn } from "../timing/clock.js";
@@ -35,13 +35,13 @@ const input = /* @__PURE__ */ atFirstUse(() =>
     surfaceTemperature: quantityField("temperature", { says: "temperature of the surface itself", atLeast: "-4 degF", atMost: "200 degF" }),
     airTemperature: temperature("temperature of the air at the wall"),
     humidity: quantityField("ratio", { says: "relative humidity of the air, over water", atLeast: "1 %", atMost: "100 %" }),
-    rule: z.enum(["5 degF", "3 degC"]),
+    rule: telling("least distance of the surface from the dew point", z.enum(["5 degF", "3 degC"])),
     least: temperature("lowest temperature of air and surface, from the data sheet"),
     most: temperature("highest temperature of air and surface, from the data sheet"),
     mostHumidity: quantityField("ratio", { says: "highest humidity of the air, from the data sheet", above: 0, atMost: "100 %" }),
     notBelow: temperature("temperature the air must not fall below before the film is dry"),
     dry: quantityField("time", { says: "time until the film is dry, at these temperatures", above: 0, atMost: "14 d" }),
-    forecast: airRecordInput(),
+    forecast: telling("forecast of the air", airRecordInput()),
   }));
 
 /**

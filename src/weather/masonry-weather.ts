@@ -4,7 +4,7 @@ import type { Quantity } from "../core/quantity.js";
 import { compare } from "../core/quantity-arithmetic.js";
 import { tms602Cold, tms602FromMemory, tms602Hot, ukFrost, ukHeat } from "../data/weather.js";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { quantityField } from "../schema/fields.js";
+import { quantityField, telling } from "../schema/fields.js";
 import { nested } from "../schema/nested.js";
 import { clockField } from "../timing/clock-field.js";
 import { clockText } from "../timing/clock.js";
@@ -44,15 +44,15 @@ export interface MasonryWeather {
 
 const input = /* @__PURE__ */ atFirstUse(() =>
   z.strictObject({
-    ruleSet: z.enum(["TMS 602-02", "UK warranty standards 2023"]),
-    record: airRecordInput(),
+    ruleSet: telling("set of rules for the weather", z.enum(["TMS 602-02", "UK warranty standards 2023"])),
+    record: telling("record or forecast of the air", airRecordInput()),
     stopBelow: z.optional(quantityField("temperature", { says: "temperature of the air below which this crew sets nothing", atLeast: "-20 degF", atMost: "50 degF" })),
     protect: z.optional(
-      z.strictObject({
+      telling("protection after the work ends", z.strictObject({
         workEnds: clockField("when the work ends"),
-        rule: z.enum(["MSJC 1999", "BIA Technical Note 1", "Beall 2004"]),
-        meanBy: z.enum(["mean of the hours", "mean of low and high"]),
-      }),
+        rule: telling("rule by which fresh work is protected", z.enum(["MSJC 1999", "BIA Technical Note 1", "Beall 2004"])),
+        meanBy: telling("how the mean of the day is taken", z.enum(["mean of the hours", "mean of low and high"])),
+      })),
     ),
   }));
 

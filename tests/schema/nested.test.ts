@@ -4,7 +4,8 @@ import * as z from "zod/mini";
 import { composed } from "../../src/core/composed.js";
 import type { Problem } from "../../src/core/problems.js";
 import { sum } from "../../src/core/quantity-arithmetic.js";
-import { nameField, quantityField } from "../../src/schema/fields.js";
+import { nameField, partRow, quantityField, telling } from "../../src/schema/fields.js";
+import { jsonSchemaOf } from "../../src/schema/json-schema.js";
 import { nested } from "../../src/schema/nested.js";
 
 const layer = z.discriminatedUnion("kind", [
@@ -14,7 +15,7 @@ const layer = z.discriminatedUnion("kind", [
 const wall = z.strictObject({
   name: z.string(),
   height: quantityField("length", { says: "height of the wall", above: 0 }),
-  side: z.optional(z.enum(["inside", "outside"])),
+  side: z.optional(telling("side that is clad", z.enum(["inside", "outside"]))),
   heated: z.optional(z.boolean()),
   packs: z.optional(z.record(nameField(), z.strictObject({ sold: z.enum(["by the piece", "by the box"]) }))),
   layers: z.array(layer).check(z.minLength(1, "give one layer at least")),
@@ -50,7 +51,7 @@ describe("what is wrong", () => {
     ["a text of another kind", { ...good, name: 5 }, "wrongKind", "name", "name: 5 cannot be read; write a text"],
     ["true or false of another kind", { ...good, heated: "yes" }, "wrongKind", "heated", 'heated: "yes" cannot be read; write true or false'],
     ["a list of another kind", { ...good, layers: "none" }, "wrongKind", "layers", 'layers: "none" cannot be read; write a list'],
-    ["a word that is not offered", { ...good, side: "both" }, "notAChoice", "side", 'side: "both" is not offered; write one of inside, outside'],
+    ["a word that is not offered", { ...good, side: "both" }, "notAChoice", "side", 'side (side that is clad): "both" is not offered; write one of inside, outside'],
     ["a misspelt key", { ...good, sides: "inside" }, "unknown", "sides", "sides: is not known here; did you mean side?"],
     ["a key of its own", { ...good, colour: "red" }, "unknown", "colour", "colour: is not known here; there are name, height, side, heated, packs, layers"],
     ["a quantity without a unit", { ...good, height: 8 }, "noUnit", "height", "height (height of the wall): 8 has no unit; write a number and one of mil, in, ft, yd, um, mm"],
@@ -79,5 +80,33 @@ describe("what is wrong", () => {
   it("keys of prototypes are data, and hostile input is refused", () => {
     expect(problemsOf(JSON.parse('{ "name": "east", "height": "8 ft", "layers": [], "__proto__": { "name": 1 } }')).map(({ path }) => path.join("."))).toContain("layers");
     expect(problemsOf({ ...good, get name(): never { throw new Error("trap"); } })[0]?.code).toBe("refused");
+  });
+});
+
+describe("a part that stands in two places", () => {
+  const edge = z.enum(["plain", "rolled"]);
+  const sheet = composed({
+    id: "demo.sheet",
+    title: "Edges of a sheet",
+    reads: nested(z.strictObject({ left: telling("left edge", edge), right: telling("right edge", z.optional(edge)), folds: z.array(z.strictObject({ at: quantityField("length", { says: "place of the fold" }) })) })),
+    run: ({ left, right, folds }, work) => {
+      if (left !== right) work.problem({ code: "refused", path: ["right"], given: right ?? "", wanted: "both edges are alike" });
+      folds.forEach(({ at }, index) => { work.problem({ code: "refused", path: ["folds", index, "at"], given: at.toString(), wanted: "it has no folds" }); });
+      return {};
+    },
+  });
+  const messages = (input: unknown): readonly string[] => {
+    const tried = sheet.try(input);
+    return tried.ok ? [] : tried.problems.map(({ message }) => message);
+  };
+
+  it("is another thing in each, and the schema it was made from says nothing", () => {
+    expect(messages({ left: "sharp", right: 3, folds: [] })).toEqual(['left (left edge): "sharp" is not offered; write one of plain, rolled', "right (right edge): 3 is not offered; write one of plain, rolled"]);
+    expect(jsonSchemaOf(sheet)).toMatchObject({ properties: { left: { title: "left edge", enum: ["plain", "rolled"] }, right: { title: "right edge" } } });
+    expect(partRow(edge)).toBeUndefined();
+  });
+
+  it("says what it is where the function itself refuses it", () => {
+    expect(messages({ left: "plain", right: "rolled", folds: [{ at: "3 in" }] })).toEqual(["right (right edge): rolled: both edges are alike", "folds[0].at (place of the fold): 3 in: it has no folds"]);
   });
 });

@@ -87,20 +87,20 @@ describe("a bad history", () => {
 
   it("has a gap, a double reading, or one out of order; all of them are told", () => {
     expect(messages(record([at("08:00"), at("09:00"), at("11:00"), at("11:00"), at("10:00"), at("10:30")]))).toEqual([
-      "record.readings[2].at: 2 h after the reading above it: readings come every 1 h; there is a gap",
-      "record.readings[3].at: 0 h after the reading above it: the same time stands twice",
-      "record.readings[4].at: -1 h after the reading above it: the record is not in the order of time",
-      "record.readings[5].at: 0.5 h after the reading above it: readings come every 1 h; this one comes too soon",
+      "record.readings[2].at (time of the reading): 2 h after the reading above it: readings come every 1 h; there is a gap",
+      "record.readings[3].at (time of the reading): 0 h after the reading above it: the same time stands twice",
+      "record.readings[4].at (time of the reading): -1 h after the reading above it: the record is not in the order of time",
+      "record.readings[5].at (time of the reading): 0.5 h after the reading above it: readings come every 1 h; this one comes too soon",
     ]);
   });
 
   it("mixes units", () => {
-    expect(messages(record([at("08:00"), at("09:00", "68 degF")]))).toEqual(["record.readings[1].temperature: 68 degF: the record begins in degC; write all of it in one unit"]);
+    expect(messages(record([at("08:00"), at("09:00", "68 degF")]))).toEqual(["record.readings[1].temperature (temperature read): 68 degF: the record begins in degC; write all of it in one unit"]);
   });
 
   it("has one reading, or more than a year of hours", () => {
-    expect(messages(record([at("08:00")]))).toEqual(["record.readings: 1 readings: a record has from 2 to 10000"]);
-    expect(messages(record(Array.from({ length: 10_001 }, () => at("08:00"))))).toEqual(["record.readings: 10001 readings: a record has from 2 to 10000"]);
+    expect(messages(record([at("08:00")]))).toEqual(["record.readings (readings, one after the other): 1 readings: a record has from 2 to 10000"]);
+    expect(messages(record(Array.from({ length: 10_001 }, () => at("08:00"))))).toEqual(["record.readings (readings, one after the other): 10001 readings: a record has from 2 to 10000"]);
   });
 
   it("has times that cannot be read, or that the clocks show twice", () => {

@@ -50,7 +50,7 @@ describe("under a forecast", () => {
     const steadily = { ...doubling, record: record(steady("70 degF", 3)) as never };
     expect(timeToAge({ age: "3 h", ...steadily }).reachedAt).toBe("2026-06-01T10:00-05:00[America/Chicago]");
     const tried = timeToAge.try({ age: "3.01 h", ...steadily });
-    expect(tried.ok ? [] : tried.problems.map(({ message }) => message)).toEqual(["record: has no answer (3 h of 3.01 h by 2026-06-01T10:00-05:00[America/Chicago]), because the record ends before the age is reached"]);
+    expect(tried.ok ? [] : tried.problems.map(({ message }) => message)).toEqual(["record (record of the temperature): has no answer (3 h of 3.01 h by 2026-06-01T10:00-05:00[America/Chicago]), because the record ends before the age is reached"]);
   });
 
   it("is refused where the beginning does not lie within it", () => {

@@ -70,21 +70,21 @@ const wall = { kind: "rectangle", width: "12 ft", height: "8 ft" };
 describe("a refusal as it is met", () => {
   it.each([
     [filmReadingCheck, { film: "dry", rule: "SSPC-PA 2 level 1", least: "10 mil", spots: [{ readings: ["11 mil"] }] }, [
-      "spots: 1 punto: SSPC-PA 2 level 1 juzga juntos 5 puntos de un área de 100 ft2; revise cada área por separado",
-      "spots[0].readings: 1 lectura: un punto es el promedio de 3 o más",
+      "spots (puntos que se leyeron): 1 punto: SSPC-PA 2 level 1 juzga juntos 5 puntos de un área de 100 ft2; revise cada área por separado",
+      "spots[0].readings (lecturas en el punto): 1 lectura: un punto es el promedio de 3 o más",
     ]],
     [filmReadingCheck, { film: "wet", rule: "band", least: "15 mil", most: "12 mil", spots: [] }, [
-      "most: es 12 mil, pero debe ser al menos la película mínima, 15 mil",
-      "spots: no se dio ningún punto: dé al menos uno",
+      "most (película máxima especificada): es 12 mil, pero debe ser al menos la película mínima, 15 mil",
+      "spots (puntos que se leyeron): no se dio ningún punto: dé al menos uno",
     ]],
     [filmReadingPlan, { area: "1250 ft2", rule: "own", spotsPerArea: 5 }, ["areaSize (tamaño de un área de lecturas, según regla propia): falta; una regla propia necesita areaSize y readingsPerSpot"]],
     [spreadingRate, { dryFilm: "10 mil", coats: 1 }, ["volumeSolids (sólidos en volumen): falta; una película seca lo necesita; escriba un porcentaje de la ficha técnica"]],
     [wetFilmBracket, { lastWetTooth: "16 mil", firstDryTooth: "14 mil" }, ["firstDryTooth (diente más bajo que está seco; se deja fuera si el más alto está mojado): es 14 mil, pero debe ser mayor que el último diente mojado, 16 mil"]],
     [mixedFace, { area: "200 ft2", sizes: [{ ...size, share: "60 %" }, { ...size, share: "35 %" }], headJoint: "3/8 in", bedJoint: "3/8 in", depth: "3/4 in" }, [
-      "sizes: las proporciones suman 95 %: deben sumar 100 %",
+      "sizes (tamaños de pieza, cada uno con su parte de la cara): las proporciones suman 95 %: deben sumar 100 %",
     ]],
     [coursing, { ...rod, height: "10 in" }, [
-      "height: 10 in: juntas de 0.375 in a 0.375 in no lo llenan: ningún número entero de hiladas cierra; con una de las hiladas cortada queda menos de 5 in para cada una; "
+      "height (altura por repartir en hiladas, de su extremo bajo al alto): 10 in: juntas de 0.375 in a 0.375 in no lo llenan: ningún número entero de hiladas cierra; con una de las hiladas cortada queda menos de 5 in para cada una; "
         + "con dos de las hiladas cortadas queda menos de 5 in para cada una; dé otra longitud o altura, un rango de juntas más amplio, o un leastCut menor",
     ]],
     [boardLayout, { ...boardJob, wall: { kind: "segment", width: "12 ft", rise: "3 ft" } }, [
@@ -92,8 +92,8 @@ describe("a refusal as it is met", () => {
     ]],
     [boardLayout, { ...boardJob, wall, openings: [{ shape: { kind: "rectangle", width: "4 ft", height: "4 ft" }, left: "10 ft", bottom: "2 ft" }] }, ["openings[0]: el vano se sale de la pared"]],
     [boardLayout, { ...boardJob, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm"]],
-    [boardLayout, { ...boardJob, wall, openings: {}, studs: 16 }, ["openings: un objeto no se puede leer; escriba una lista", "studs: 16 no se puede leer; escriba un objeto"]],
-    [takeOff, { ...entranceInFeet, weights: { perPack: { stone: "60 lb" } } }, [expect.stringMatching(/^weights\.perPack\.stone: no se conoce aquí; (?:la lista tiene|¿quiso decir) /)]],
+    [boardLayout, { ...boardJob, wall, openings: {}, studs: 16 }, ["openings (vanos de la pared, cada uno con su lugar): un objeto no se puede leer; escriba una lista", "studs (montantes de la pared): 16 no se puede leer; escriba un objeto"]],
+    [takeOff, { ...entranceInFeet, weights: { perPack: { stone: "60 lb" } } }, [expect.stringMatching(/^weights\.perPack\.stone \(peso de un paquete [^)]*\): no se conoce aquí; (?:la lista tiene|¿quiso decir) /)]],
     [toolingLoss, { profile: "raked", width: "3/8 in", depth: "3/4 in", toolRadius: "1/4 in", profileDepth: "3/16 in" }, ["toolRadius (radio del llaguero; para una junta cóncava): no lo escriba para una junta rehundida (raked)"]],
   ])("%#", (run, input, texts) => {
     expect(spanishOf(run, input)).toEqual(texts);

@@ -73,4 +73,10 @@ export const film = {
   "least film specified": "película mínima especificada",
   "most film specified": "película máxima especificada",
   "film reading": "lectura de la película",
+  "whether the wet film was read or the dry": "si se leyó la película húmeda o la seca",
+  "rule by which the readings are judged": "regla con la que se juzgan las lecturas",
+  "spots that were read": "puntos que se leyeron",
+  "name of the spot": "nombre del punto",
+  "readings at the spot": "lecturas en el punto",
+  "readings with a tooth gauge": "lecturas con galga de dientes",
 };

@@ -85,4 +85,7 @@ export const joints = {
   "actual face height of a unit of this size": "altura real de cara de una pieza de este tamaño",
   "share of the face that this size makes up, joints with it": "parte de la cara que forma este tamaño, con juntas",
   "depth of the profile at its deepest": "profundidad del perfil en lo más hondo",
+  "sizes of units, each with its share of the face": "tamaños de pieza, cada uno con su parte de la cara",
+  "face whose joints are filled": "cara cuyas juntas se llenan",
+  "depth to which the joints are filled": "profundidad hasta la que se llenan las juntas",
 };

@@ -57,4 +57,13 @@ export const limits = {
   "longest edge of the units": "borde más largo de las piezas",
   "length of the straightedge": "longitud de la regla",
   "greatest gap under the straightedge": "hueco máximo bajo la regla",
+  "whether the layer is the unit, the veneer set with it, or the wall behind": "si la capa es la pieza, el enchape que se coloca con ella, o la pared de atrás",
+  "layers of the wall and its veneer": "capas de la pared y su enchape",
+  "material, as the table has it": "material, como lo tiene la tabla",
+  "back of the unit": "reverso de la pieza",
+  "voids in the contact": "huecos en el contacto",
+  "where the unit is used": "dónde se usa la pieza",
+  "rule for the largest void": "regla para el hueco más grande",
+  "rule the face is held against": "regla con la que se compara la cara",
+  "readings with the straightedge": "lecturas con la regla",
 };

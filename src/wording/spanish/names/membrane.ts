@@ -33,4 +33,11 @@ export const membrane = {
   "how far the barrier goes into the opening at the sill": "cuánto entra la barrera en el vano en el antepecho",
   "how far the barrier goes into the opening at the jambs": "cuánto entra la barrera en el vano en las jambas",
   "how far the barrier goes into the opening at the head": "cuánto entra la barrera en el vano en el dintel",
+  "walls that are coated": "paredes que se recubren",
+  "openings in the walls": "vanos de las paredes",
+  "how far the barrier goes into the opening, edge by edge": "cuánto entra la barrera en el vano, borde por borde",
+  "edges that the barrier goes past": "bordes que la barrera rebasa",
+  "which edge it is": "qué borde es",
+  "detail bands": "bandas de detalle",
+  "whether the bands take from the packs of the field or have their own": "si las bandas toman de los paquetes del campo o tienen los suyos",
 };

@@ -135,4 +135,6 @@ export const mortar = {
   "mass of the mixing water": "masa del agua de mezcla",
   "time to spare": "tiempo de sobra",
   "most the mixer mixes at once": "máximo que mezcla la mezcladora a la vez",
+  "parts of the mix besides the water": "partes de la mezcla además del agua",
+  "name of the part": "nombre de la parte",
 };

@@ -48,4 +48,8 @@ export const movement = {
   "height of a floor line over the foot of the wall": "altura de una línea de piso sobre el pie de la pared",
   "from the left end of the wall to an upright joint in the backing": "desde el extremo izquierdo de la pared hasta una junta vertical del respaldo",
   "height of a level joint in the backing over the foot of the wall": "altura de una junta horizontal del respaldo sobre el pie de la pared",
+  "wall the joints are laid out on": "pared en la que se trazan las juntas",
+  "what the left end of the wall runs into": "con qué se topa el extremo izquierdo de la pared",
+  "what the right end of the wall runs into": "con qué se topa el extremo derecho de la pared",
+  "joints of what is behind the veneer": "juntas de lo que está detrás del enchape",
 };

@@ -100,4 +100,13 @@ export const timing = {
   "usual wait at the reference temperature": "espera usual a la temperatura de referencia",
   "longest wait at the reference temperature": "espera máxima a la temperatura de referencia",
   "day it was made, from the bag or pail": "día en que se hizo, según el saco o el balde",
+  "low and high of the air after the work ends": "mínima y máxima del aire después del fin del trabajo",
+  "record of the temperature": "registro de la temperatura",
+  "intervals, one after the other": "intervalos, uno tras otro",
+  "waits that are asked about": "esperas por las que se pregunta",
+  "temperature of the mortar, and the rule for it": "temperatura del mortero, y la regla para ella",
+  "record of the temperature of the surface": "registro de la temperatura de la superficie",
+  "rows of the recoat table": "filas de la tabla de recubrimiento",
+  "whether a reading is of the moment or the mean until the next": "si una lectura es del momento o el promedio hasta la siguiente",
+  "readings, one after the other": "lecturas, una tras otra",
 };

@@ -63,4 +63,9 @@ export const weather = {
   "temperature of the air below which the rule of the job asks for heat or cover": "temperatura del aire bajo la cual la regla de la obra pide calor o cubierta",
   "lowest temperature of the shift": "temperatura más baja del turno",
   "highest temperature of the shift": "temperatura más alta del turno",
+  "least distance of the surface from the dew point": "distancia mínima de la superficie al punto de rocío",
+  "forecast of the air": "pronóstico del aire",
+  "protection after the work ends": "protección después del fin del trabajo",
+  "shift of the crew": "turno de la cuadrilla",
+  "days, each with its low and high": "días, cada uno con su mínima y su máxima",
 };
