@@ -62,7 +62,7 @@ describe("limits", () => {
     "layers.0.spacing": size, "layers.1.acrossStuds": size, "layers.1.alongStuds": size, "layers.1.screwSpacing": size, "layers.1.edgeDistance": size,
     "layers.3.overlaps": "from 0", "layers.3.overlap": some, "layers.4.wetFilm": "above 0 mil", "layers.4.coats": "from 1, whole", "layers.4.deductFrom": "from 0 ft2", "layers.5.lap": some, "layers.6.beyond": some, "layers.6.lap": some,
     "layers.9.bed.thickness": size, "layers.9.backButter": some, "layers.9.butteredShare": "from 0 %, to 100 %",
-    "layers.10.unitLength": size, "layers.10.unitHeight": size, "layers.10.unitThickness": size, "layers.10.headJoint": size, "layers.10.bedJoint": size, "layers.10.corners.longLeg": size, "layers.10.corners.shortLeg": size,
+    "layers.10.unitLength": size, "layers.10.unitHeight": size, "layers.10.unitThickness": size, "layers.10.headJoint": some, "layers.10.bedJoint": some, "layers.10.corners.longLeg": size, "layers.10.corners.shortLeg": size,
     "layers.10.spacers.perUnit": "above 0", "layers.10.spacers.reuseShare": "from 0 %, below 100 %", "layers.11.squeezeOut": some, "layers.12.length": "from 0 ft", "layers.12.width": size,
     "packs.sheathing screws.pieces": "from 1, whole", "packs.ledger.length": size, "packs.barrier.volume": "above 0 gal", "packs.setting mortar.bag": "above 0 lb", "packs.setting mortar.yield": "above 0 ft3",
     "packs.setting mortar.waterLow": "above 0 qt", "packs.setting mortar.waterHigh": "above 0 qt", "allowances.sheathing.waste": "from 0 %, below 100 %", "allowances.barrier.lossShare": "from 0 %, below 100 %",
