@@ -96,6 +96,7 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
   const area = show.area(pieces.map(({ piece }) => piece.area).reduce((total, one) => total.add(one)));
   const { placed: boardsByArea } = work.part(boardCount, { area, boardWidth: given.board.width, boardHeight: given.board.length, waste: 0 }).answers;
   tellOf(given, tally, screwed.reduce((total, one) => total + (one?.withoutRoom ?? 0), 0), show, work);
+  if (placed.some(({ kind }) => kind === "cut")) work.caution("Cut boards wet, with dust drawn off, or by score and snap, and wear a mask: the dust of cement boards holds silica.");
   if (given.screws !== undefined && face.rakes.length > 0) work.caution(alongRakes);
   const box = { left: nought, bottom: nought, right: face.width, top: face.height };
   return {
