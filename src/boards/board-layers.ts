@@ -80,7 +80,7 @@ function screwsOverScrews(layouts: readonly BoardLayout[], least: Quantity<"leng
   if (pairs.length === 0) return {};
   const [lines, screws] = [pairs.reduce((total, pair) => total + pair.lines, 0), pairs.reduce((total, pair) => total + pair.screws, 0)];
   const where = least === undefined ? "right over one of the layer behind" : `nearer than ${least.toString()} to one of the layer behind`;
-  if (screws > 0) work.caution(`${String(screws)} screws, set out as counted, stand ${where}, and ${String(lines)} lines of screws lie over a line of it: shift the screws of the layer along the studs, about half a space, or begin its boards elsewhere.`);
+  if (screws > 0) work.caution(`Screws, set out as counted, that stand ${where}: ${String(screws)}; lines of screws over a line of it: ${String(lines)}. Shift the screws of the layer along the studs, about half a space, or begin its boards elsewhere.`);
   return { screwLinesShared: show.count(lines), screwsTooNear: show.count(screws) };
 }
 

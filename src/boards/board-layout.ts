@@ -96,6 +96,7 @@ function layOut(given: ReadLayout, work: Work): BoardLayout {
   const area = show.area(pieces.map(({ piece }) => piece.area).reduce((total, one) => total.add(one)));
   const { placed: boardsByArea } = work.part(boardCount, { area, boardWidth: given.board.width, boardHeight: given.board.length, waste: 0 }).answers;
   tellOf(given, tally, screwed.reduce((total, one) => total + (one?.withoutRoom ?? 0), 0), show, work);
+  if (placed.some(({ kind }) => kind === "cut")) work.caution("Cut boards wet, with dust drawn off, or by score and snap, and wear a mask: the dust of cement boards holds silica.");
   if (given.screws !== undefined && face.rakes.length > 0) work.caution(alongRakes);
   const box = { left: nought, bottom: nought, right: face.width, top: face.height };
   return {
@@ -135,8 +136,8 @@ function tellOf(given: ReadLayout, { offStuds, atCorners }: JointTally, withoutR
   if (offStuds.compare(nought) > 0) {
     work.caution(given.edgesBacked ? `${off} of upright joints lie between studs and need backing.` : `${off} of upright joints lie between studs without backing: no screw holds the edges there, and none is counted.`);
   }
-  if (atCorners > 0) work.caution(`${String(atCorners)} ends of joints lie at the corner of an opening, where boards crack first; common practice keeps joints away from there.`);
-  if (withoutRoom > 0) work.caution(`${String(withoutRoom)} lines of screws have no room at the edge distance and are not counted: the pieces are too narrow or too low.`);
+  if (atCorners > 0) work.caution(`Ends of joints at the corner of an opening, where boards crack first: ${String(atCorners)}; common practice keeps joints away from there.`);
+  if (withoutRoom > 0) work.caution(`Lines of screws that have no room at the edge distance, and are not counted: ${String(withoutRoom)}; the pieces are too narrow or too low.`);
   if (given.openings.some(({ shape }) => shape.kind !== "rectangle")) work.caution("An arched or round opening is laid out as the box round it: cut the curve from the same boards. The board beside the curve is not in the area.");
   if (given.reuseOffcuts) work.caution("Cuts take no width, and offcuts keep the way they lay; one that is broken or lost means a board more.");
 }

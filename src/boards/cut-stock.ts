@@ -98,6 +98,7 @@ function cut(given: z.output<ReturnType<typeof cutStockInput>>, work: Work): Cut
   const net = job.lengths.reduce((sum, length, index) => sum + length * BigInt(job.counts[index] ?? 0), 0n);
   const offcuts = pieces.reduce((sum, piece) => sum + offcutOf(piece, job), 0n);
   if (!proven) work.caution("There are too many ways of cutting to look at all of them: the best found is given, and leastStockLength tells what none can go below.");
+  work.caution("Sawn metal is sharp and throws sparks: wear glasses and gloves.");
   work.caution("Each stock length is taken as it is sold; where its ends are damaged or must be squared, give it that much shorter.");
   return {
     needed: job.stock.map((length) => ({ stock: size(length), pieces: pieces.filter((piece) => piece.stock === length).length })).filter((one) => one.pieces > 0),

@@ -1,9 +1,13 @@
 import { sentence, wordsFrom } from "./refusals.js";
 
+/** What is counted in a list that is given, and one of it. */
+const one = {
+  batches: "batch", days: "day", "heads and sills": "head or sill", heights: "height", intervals: "interval", items: "item", layers: "layer", lengths: "length",
+  openings: "opening", pieces: "piece", readings: "reading", spots: "spot", stages: "stage", tasks: "task", units: "unit",
+} as const;
+
 /** What is counted in a list that is given. */
-export type Counted =
-  | "batches" | "days" | "heads and sills" | "heights" | "intervals" | "items" | "layers" | "lengths" | "openings" | "pieces" | "readings"
-  | "spots" | "stages" | "tasks" | "units";
+export type Counted = keyof typeof one;
 
 /** What a list has none of. */
 export type NoneOf = "clearance" | "edge" | "elevation" | "layer" | "reading" | "row" | "spot" | "wall";
@@ -13,7 +17,7 @@ export type Named = "a batch" | "a stage" | "an elevation";
 
 /** Words a refusal that several topics have; the texts are the English. */
 export const common = /* @__PURE__ */ wordsFrom("common", {
-  counted: ({ count, of }: { count: number; of: Counted }) => sentence`${count} ${of}`,
+  counted: ({ count, of }: { count: number; of: Counted }) => sentence`${count} ${count === 1 ? one[of] : of}`,
   noneGiven: ({ of }: { of: NoneOf }) => sentence`no ${of} is given`,
   giveOneOrMore: () => "give one or more",
   fromOneTo: ({ most }: { most: number }) => sentence`there are from 1 to ${most}`,

@@ -21,4 +21,5 @@ export const repointingDepth = /* @__PURE__ */ calculation({
     least: { is: "length", unit: ["in", "mm"], symbol: "d_1", says: "least depth", formula: "2 * width", basis: depthRule },
     most: { is: "length", unit: ["in", "mm"], symbol: "d_2", says: "usual greatest depth, unless sound mortar lies deeper", formula: "2.5 * width", basis: depthRule },
   },
+  cautions: ["Raking out sets silica free: draw the dust off at the blade or rake by hand, wear the mask that the local rule asks for, and keep others out of the dust."],
 });

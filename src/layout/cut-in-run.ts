@@ -16,9 +16,9 @@ export const cutInRun = /* @__PURE__ */ calculation({
   given: {
     run: { is: "length", unit: ["in", "mm"], symbol: "H", says: "height or length to be filled, between its two ends", above: 0 },
     wholeTotal: { is: "length", unit: ["in", "mm"], symbol: "U", says: "actual sizes of all whole units in the run added up, without joints", atLeast: 0 },
-    joints: { is: "count", symbol: "m", says: "joints in the run", atLeast: 0 },
+    joints: { is: "count", symbol: "m", says: "joints in the run", atLeast: 0, whole: true },
     joint: { is: "length", unit: ["in", "mm"], symbol: "j", says: "width of each joint", atLeast: 0 },
-    cuts: { is: "count", symbol: "k", says: "pieces cut alike", atLeast: 1 },
+    cuts: { is: "count", symbol: "k", says: "pieces cut alike", atLeast: 1, whole: true },
   },
   steps: {
     cut: { is: "length", unit: ["in", "mm"], symbol: "c", says: "size of each cut piece", formula: "(run - wholeTotal - joints * joint) / cuts", basis: geometry, above: 0 },

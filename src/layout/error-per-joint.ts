@@ -14,7 +14,7 @@ export const errorPerJoint = /* @__PURE__ */ calculation({
   title: "Error spread over joints",
   given: {
     error: { is: "length", unit: ["in", "mm"], symbol: "e", says: "how far the height that is wanted lies over the course line; below nought where it lies under it" },
-    joints: { is: "count", symbol: "m", says: "joints it is spread over", atLeast: 1 },
+    joints: { is: "count", symbol: "m", says: "joints it is spread over", atLeast: 1, whole: true },
   },
   steps: {
     perJoint: { is: "length", unit: ["in", "mm"], symbol: "e_j", says: "change of each joint", formula: "error / joints", basis: arithmetic },

@@ -16,9 +16,9 @@ export const jointForCut = /* @__PURE__ */ calculation({
   given: {
     run: { is: "length", unit: ["in", "mm"], symbol: "H", says: "height or length to be filled, between its two ends", above: 0 },
     wholeTotal: { is: "length", unit: ["in", "mm"], symbol: "U", says: "actual sizes of all whole units in the run added up, without joints", atLeast: 0 },
-    cuts: { is: "count", symbol: "k", says: "pieces cut alike", atLeast: 1 },
+    cuts: { is: "count", symbol: "k", says: "pieces cut alike", atLeast: 1, whole: true },
     cut: { is: "length", unit: ["in", "mm"], symbol: "c", says: "size of each cut piece", above: 0 },
-    joints: { is: "count", symbol: "m", says: "joints in the run", atLeast: 1 },
+    joints: { is: "count", symbol: "m", says: "joints in the run", atLeast: 1, whole: true },
   },
   steps: {
     joint: { is: "length", unit: ["in", "mm"], symbol: "j", says: "width of each joint", formula: "(run - wholeTotal - cuts * cut) / joints", basis: geometry, atLeast: 0 },

@@ -72,7 +72,7 @@ export const ledgerLine = /* @__PURE__ */ composed({
     rule: { oneOf: ["doubling", "Arrhenius"], says: "rule by which warmth shortens the wait", optional: true },
     activation: { is: "temperatureDifference", unit: "K", symbol: "Q", says: "activation energy over the gas constant, in kelvins; for Arrhenius alone", atLeast: "1000 K", atMost: "10000 K", optional: true },
   },
-  cautions: ["Mend every hole through the barrier before the stone below the ledger is set.", "Test before the clock: the ledger goes when no unit of the lowest courses moves under the hand."],
+  cautions: ["Mend every hole through the barrier before the stone below the ledger is set.", "Test before the clock: the ledger goes when no unit of the lowest courses moves under the hand. Nobody stands below while it is taken off."],
   run: (given, work): LedgerLine => {
     const { courseLine, unitHeight, bedJoint, clearance, groundFall, foot, ledgerLength, studSpacing, wetWeight, uncuredHeight, allowableLoadPerScrew } = given;
     if (foot === "level" && given.leastCut !== undefined) work.problem({ code: "refused", path: ["leastCut"], given: given.leastCut.toString(), wanted: say("levelFootCutsNothing") });

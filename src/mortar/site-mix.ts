@@ -37,7 +37,7 @@ export const siteMix = /* @__PURE__ */ composed({
     cementBag: { is: "mass", unit: ["lb", "kg"], symbol: "b_c", says: "cement in a bag", above: 0 },
     limeBag: { is: "mass", unit: ["lb", "kg"], symbol: "b_l", says: "lime in a bag", above: 0 },
   },
-  cautions: ["Proportions are volumes of materials; strength and bond are proved by tests, and the specification goes before this table."],
+  cautions: ["Proportions are volumes of materials; strength and bond are proved by tests, and the specification goes before this table.", "Lime and cement burn skin and eyes, wet most of all, and their dust harms the lungs: wear gloves, glasses and a mask."],
   run: ({ type, specification, sandRatio, ...rest }, work) => {
     work.stand(specification === "property" ? sandByProperty : armyProportions);
     if (specification === "proportion" && compare(sandRatio, quantity("ratio", 3)) > 0) {

@@ -13,7 +13,7 @@ export const deliveredWeight = /* @__PURE__ */ calculation({
   id: "takeoff.delivered-weight",
   title: "Weight of an item as delivered",
   given: {
-    packs: { is: "count", symbol: "n", says: "packs to order; pieces where there are no packs", atLeast: 0 },
+    packs: { is: "count", symbol: "n", says: "packs to order; pieces where there are no packs", atLeast: 0, whole: true },
     packMass: { is: "mass", unit: ["lb", "kg"], symbol: "m", says: "weight of one of them as delivered", above: 0 },
   },
   steps: {

@@ -13,7 +13,7 @@ export const hoistTrips = /* @__PURE__ */ calculation({
   id: "takeoff.hoist-trips",
   title: "Trips of a hoist",
   given: {
-    packs: { is: "count", symbol: "n", says: "packs to lift; pieces where there are no packs", above: 0 },
+    packs: { is: "count", symbol: "n", says: "packs to lift; pieces where there are no packs", atLeast: 1, whole: true },
     packMass: { is: "mass", unit: ["lb", "kg"], symbol: "m", says: "weight of one of them as delivered", above: 0 },
     hoistLoad: { is: "mass", unit: ["lb", "kg"], symbol: "m_h", says: "what the hoist may lift at a time, from its plate", above: 0 },
   },

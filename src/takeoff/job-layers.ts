@@ -139,8 +139,8 @@ const units = /* @__PURE__ */ atFirstUse(() =>
     unitLength: length("actual face length of one unit"),
     unitHeight: length("actual face height of one unit"),
     unitThickness: length("mean thickness of the units at their edges"),
-    headJoint: z.optional(length("width of the upright joints")),
-    bedJoint: z.optional(length("width of the level joints")),
+    headJoint: z.optional(quantityField("length", { says: "width of the upright joints", atLeast: 0 })),
+    bedJoint: z.optional(quantityField("length", { says: "width of the level joints", atLeast: 0 })),
     lots: z.optional(telling("whether packs are rounded up by elevation or together", z.enum(["by elevation", "together"]))),
     corners: z.optional(
       telling("corner units", z.strictObject({

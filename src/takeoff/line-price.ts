@@ -14,7 +14,7 @@ export const linePrice = /* @__PURE__ */ calculation({
   id: "takeoff.line-price",
   title: "Price of a line",
   given: {
-    packs: { is: "count", symbol: "n", says: "packs to order; pieces where there are no packs", atLeast: 0 },
+    packs: { is: "count", symbol: "n", says: "packs to order; pieces where there are no packs", atLeast: 0, whole: true },
     packPrice: { is: "ratio", symbol: "p", says: "price of one of them, in the currency of the list", atLeast: 0 },
     markup: { is: "ratio", unit: "%", symbol: "u", says: "markup, on top of the price", atLeast: 0 },
     smallest: { is: "ratio", symbol: "c", says: "smallest amount of the currency, such as 0.01", above: 0 },

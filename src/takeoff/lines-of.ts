@@ -56,7 +56,7 @@ export function linesOf(layer: Layer, index: number, { bed, stone, faces, taking
     case "setting bed":
       return settingBedLines(layer, bed, faces.face, path, taking);
     case "units":
-      // The layer named first is the one that the faces were worked out with.
+      // A second layer of units is refused; what else is wrong with it is told all the same.
       return stone === undefined ? [] : unitLines({ ...stone, units: layer }, faces, path, taking);
     case "joints":
       return jointLines(layer, bed, faces.face, path, taking);

@@ -35,6 +35,10 @@ export function measureElevation(elevation: Elevation, path: Path, work: Work): 
   if (compare(open, wall.area) >= 0) {
     work.problem(refusal([...path, "openings"], say("openingsOf", { area: open }), say("wallHas", { wall: name, area: wall.area })));
   }
+  const atFoot = sum([noLength, ...openings.map(({ atBase }) => atBase)]);
+  if (compare(atFoot, wall.width) > 0) {
+    work.problem(refusal([...path, "openings"], say("openingsAtFoot", { width: atFoot }), say("wallIsWide", { wall: name, width: wall.width })));
+  }
   for (const [list, corners] of [["outsideCorners", outsideCorners], ["insideCorners", insideCorners]] as const) {
     for (const [index, { height }] of corners.entries()) {
       if (compare(height, wall.height) <= 0) continue;
@@ -45,7 +49,7 @@ export function measureElevation(elevation: Elevation, path: Path, work: Work): 
     const { area, outline } = work.part(soffitFace, { length, depth }, [...path, "soffits", index]).answers;
     return { area: times(area, count), outline: times(outline, count), length, count };
   });
-  const all = (key: "perimeter" | "edges" | "sill" | "jambs" | "head" | "round" | "atBase"): Quantity<"length"> => sum([noLength, ...openings.map((one) => one[key])]);
+  const all = (key: "perimeter" | "edges" | "sill" | "jambs" | "head" | "round"): Quantity<"length"> => sum([noLength, ...openings.map((one) => one[key])]);
   const counted = (key: "sillCount" | "headCount"): Quantity<"count"> => sum([none, ...openings.map((one) => one[key])]);
   return {
     name,
@@ -54,7 +58,7 @@ export function measureElevation(elevation: Elevation, path: Path, work: Work): 
     soffits: sum([noArea, ...under.map(({ area }) => area)]),
     returns: sum([noArea, ...openings.map(({ returns }) => returns)]),
     outline: sum([wall.perimeter, all("perimeter"), ...under.map(({ outline }) => outline)]),
-    base: subtract(wall.width, all("atBase")),
+    base: subtract(wall.width, atFoot),
     cladCorners: heights(outsideCorners, "elevation", noLength),
     uncladCorners: heights(outsideCorners, "unclad", noLength),
     insideCorners: heights(insideCorners, "elevation", noLength),

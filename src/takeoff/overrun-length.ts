@@ -14,7 +14,7 @@ export const overrunLength = /* @__PURE__ */ calculation({
   title: "Sills and heads with their ends",
   given: {
     length: { is: "length", unit: ["ft", "m"], symbol: "L", says: "sills or heads by the width of their openings", above: 0 },
-    ends: { is: "count", symbol: "n", says: "ends, two an opening", above: 0 },
+    ends: { is: "count", symbol: "n", says: "ends, two an opening", atLeast: 1, whole: true },
     beyond: { is: "length", unit: ["in", "mm"], symbol: "e", says: "how far they go past each end", atLeast: 0 },
   },
   steps: {

@@ -2,6 +2,7 @@ import type { Work } from "../core/composed.js";
 import type { Quantity } from "../core/quantity.js";
 import { sum } from "../core/quantity-arithmetic.js";
 import { quantity } from "../core/read-quantity.js";
+import { refusal } from "../core/refuse-all.js";
 import { notchedBed } from "../mortar/notched-bed.js";
 import { type FaceMeasures, measureFaces, meetingOfJob } from "./face-measures.js";
 import type { Layer, LayerOf, ReadJob } from "./job.js";
@@ -16,6 +17,7 @@ import { type WeightLine, type Weights, weightsOf } from "./lists/weights.js";
 import { measureJob } from "./measure-job.js";
 import { noughtOf, type Part } from "./measured.js";
 import type { OrderLine } from "./order-line.js";
+import { say } from "./refusals.js";
 import { openTaking } from "./taking.js";
 
 /** What to beware of in every take-off. */
@@ -83,6 +85,7 @@ export function takeJob(job: ReadJob, work: Work, shared = false): TakeOff {
 /** Works out a job in quantities alone: no number of them is looked at, so that it can be done for many walls together. */
 export function workOutJob(job: ReadJob, work: Work, shared: boolean): Taken {
   const taking = openTaking(job, measureJob(job, work), work, shared);
+  refuseSecondLayers(job, work);
   const units = taking.layer("units");
   const bed = bedThickness(taking.layer("setting bed"), units, job.layers, work);
   const stone = units === undefined ? undefined : { units, bed };
@@ -93,6 +96,16 @@ export function workOutJob(job: ReadJob, work: Work, shared: boolean): Taken {
   const [water, weights, labour, priced, checks] = [waterOf(lines), weightsOf(lines, taking), labourOf(lines, faces, taking), pricedOf(lines, taking), checksOf(taking)];
   taking.close();
   return { lines, faces, parts: taking.measures.parts, water, weights, labour, priced, checks };
+}
+
+/** Layers of which a wall has one: each takes the whole face, so that a second would be bought on top of the first. */
+const once: readonly Layer["kind"][] = ["studs", "masonry backing", "setting bed", "units", "joints"];
+
+function refuseSecondLayers({ layers }: ReadJob, work: Work): void {
+  for (const [index, { kind }] of layers.entries()) {
+    if (!once.includes(kind) || layers.findIndex((layer) => layer.kind === kind) === index) continue;
+    work.problem(refusal(["layers", index, "kind"], kind, say("oneSuchLayer")));
+  }
 }
 
 function toldJob({ lines, faces, parts, water, weights, labour, priced, checks }: Taken): TakeOff {

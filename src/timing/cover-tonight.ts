@@ -64,6 +64,7 @@ export const coverTonight = /* @__PURE__ */ composed({
   title: "Cover of completed masonry tonight",
   cautions: [
     "The rule is that of the edition the job is under and of the local code, which come first. A night below freezing may follow a mild day: look at the lowest hour as well.",
+    "A heater that burns fuel under a cover gives off carbon monoxide and may set it on fire: who answers for it says which, with what fresh air, and who watches it.",
     "Grouted masonry goes by the lowest temperature of 48 h and not by the mean; adhered veneer has no grout.",
   ],
   reads: /* @__PURE__ */ nested(input),

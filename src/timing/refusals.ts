@@ -18,7 +18,7 @@ export const say = /* @__PURE__ */ wordsFrom("timing", {
   lowAndHighHaveNoMean: () => "a low and a high have no mean of the hours; give a record, or take the mean of low and high",
   highUnderLow: ({ low }: { low: Quantity }) => sentence`at least the low, ${low}`,
   hourlyForTheMean: () => "at most 1 h: the mean of a day is that of 24 readings, and readings farther apart miss its low and high",
-  readingsAfter: ({ count, time }: { count: number; time: string }) => sentence`${count} readings after ${time}`,
+  readingsAfter: ({ count, time }: { count: number; time: string }) => sentence`${count} ${count === 1 ? "reading" : "readings"} after ${time}`,
   mustCoverTheDay: () => "it must cover the 24 h after the work ends",
   notBefore: ({ other }: { other: string }) => sentence`it must not come before ${other}`,
   begins: ({ time }: { time: string }) => sentence`begins ${time}`,

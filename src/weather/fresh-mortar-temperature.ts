@@ -37,5 +37,5 @@ export const freshMortarTemperature = /* @__PURE__ */ calculation({
     },
     mortarTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T", says: "temperature of the fresh mortar", formula: "freezing + overFreezing", basis: arithmetic },
   },
-  cautions: ["Hot water goes to the sand first and cement comes last, or it sets in a flash."],
+  cautions: ["Hot water goes to the sand first and cement comes last, or it sets in a flash. It scalds: carry it covered."],
 });

@@ -37,5 +37,5 @@ export const waterForMortarTemperature = /* @__PURE__ */ calculation({
     },
     waterTemperature: { is: "temperature", unit: ["degF", "degC"], symbol: "T_m", formula: "freezing + overFreezing", basis: arithmetic, atLeast: "32 degF", atMost: "212 degF" },
   },
-  cautions: ["Hot water goes to the sand first and cement comes last, or it sets in a flash."],
+  cautions: ["Hot water goes to the sand first and cement comes last, or it sets in a flash. It scalds: carry it covered."],
 });

@@ -58,7 +58,7 @@ describe("boardLayers", () => {
     it("are all of them in two equal layers", () => {
       // Three boards, four lines each, ceil(95.25 / 8) + 1 = 13 screws a line.
       expect(shared([screwed, screwed])).toEqual(["12", "156"]);
-      expect(boardLayers.solve(layered([screwed, screwed])).cautions.join(" ")).toMatch(/156 screws.*right over.*12 lines/);
+      expect(boardLayers.solve(layered([screwed, screwed])).cautions.join(" ")).toMatch(/right over.*: 156; .*: 12\./);
     });
 
     it("are those on studs that both layers meet alike, and the near ones within a distance that is given", () => {
@@ -69,7 +69,7 @@ describe("boardLayers", () => {
       expect(shared([screwed, begun])).toEqual(["5", "65"]);
       expect(shared([screwed, begun], { leastScrewOffset: "3/8 in" })).toEqual(["5", "65"]);
       expect(shared([screwed, begun], { leastScrewOffset: "1/2 in" })).toEqual(["5", "169"]);
-      expect(boardLayers.solve(layered([screwed, begun], { leastScrewOffset: "1/2 in" })).cautions.join(" ")).toMatch(/169 screws, set out as counted, stand nearer than (0\.5|1\/2) in to one of the layer behind/);
+      expect(boardLayers.solve(layered([screwed, begun], { leastScrewOffset: "1/2 in" })).cautions.join(" ")).toMatch(/Screws, set out as counted, that stand nearer than (0\.5|1\/2) in to one of the layer behind: 169;/);
     });
 
     it("are few on the same studs where the screws stand at other heights", () => {
@@ -101,7 +101,7 @@ describe("boardLayers", () => {
       const job = layered([one("1 in"), one("2 in")], { wall: { kind: "rectangle", width: "4 ft", height: "8 ft" }, studs: { spacing: "24 in", start: "24 in" } });
       const { answers, cautions } = boardLayers.solve(job);
       expect([answers.screwLinesShared, answers.screwsTooNear].map(String)).toEqual(["1", "1"]);
-      expect(cautions.join(" ")).toContain("1 screws, set out as counted, stand right over one of the layer behind");
+      expect(cautions.join(" ")).toContain("that stand right over one of the layer behind: 1; lines of screws over a line of it: 1.");
     });
 
     it("are told only where neighbouring layers have their screws counted", () => {

@@ -111,6 +111,19 @@ describe("cutStock", () => {
     checkCuts(worked.answers, all, 0.125);
   });
 
+  it("looks at 100,000 ways of filling on, and at no more", () => {
+    // Three of 501 in from 1,000 in take three pieces, though they and the small ones are less than two; so ways are looked at.
+    // The first piece holds one of 501 in and any share of the small ones: there are 2 + a + ab + abc + ... ways to fill on, where
+    // a, b, c are one more than how many of each small length are wanted, the longest first. Only all of them leave no room.
+    const ways = (counts: readonly number[]): number => 2 + counts.reduceRight((inner, count) => (count + 1) * (1 + inner), 0);
+    const cut = (counts: readonly number[]): Answers =>
+      cutStock({ wanted: [{ length: "501 in", count: 3 }, ...counts.map((count, index) => ({ length: inches(6 - index), count }))], stock: ["1000 in"], sawCut: "0 in" });
+    const [within, beyond] = [[1, 5, 3, 5, 1, 171], [2, 3, 3, 5, 1, 171]];
+    expect([ways(within), ways(beyond)]).toEqual([100_000, 100_001]);
+    expect([cut(within).proven, cut(beyond).proven]).toEqual([true, false]);
+    expect([cut(within), cut(beyond)].map(({ needed }) => needed[0]?.pieces)).toEqual([3, 3]);
+  });
+
   it("refuses what no stock holds, nought, parts of a piece and empty lists, all at once", () => {
     expect(problemsOf({ wanted: [{ length: "11 ft", count: 2 }, { length: "1 ft", count: 1.5 }, { length: "121 in", count: 1 }], stock: ["10 ft"], sawCut: "0 in" })).toEqual([
       ["refused", "wanted.0.length"],

@@ -33,12 +33,12 @@ describe("limits", () => {
   itHoldsTheLimits(bondShift, { unitLength: "above 0 in", headJoint: "from 0 in", offset: "from 0 %, below 100 %" });
   itHoldsTheLimits(cornerLead, { courses: "from 1, whole", courseHeight: "above 0 in", topLength: "above 0 in", step: "above 0 in" });
   itHoldsTheLimits(cornerUnits, { edgeHeight: "above 0 ft", longLeg: "above 0 in", shortLeg: "above 0 in", courseHeight: "above 0 in", waste: "from 0 %, below 100 %" });
-  itHoldsTheLimits(cutInRun, { run: "above 0 in", wholeTotal: "from 0 in", joints: "from 0", joint: "from 0 in", cuts: "from 1" });
+  itHoldsTheLimits(cutInRun, { run: "above 0 in", wholeTotal: "from 0 in", joints: "from 0, whole", joint: "from 0 in", cuts: "from 1, whole" });
   itHoldsTheLimits(cutUnits, { endHeight: "from 0 ft", courseHeight: "above 0 in", endShare: "from 0 %, to 100 %", rippedLength: "from 0 ft", unitLength: "above 0 in", headJoint: "from 0 in" });
-  itHoldsTheLimits(errorPerJoint, { error: "any in", joints: "from 1" });
+  itHoldsTheLimits(errorPerJoint, { error: "any in", joints: "from 1, whole" });
   itHoldsTheLimits(halfUnit, { unit: "above 0 in", joint: "from 0 in" });
   itHoldsTheLimits(jointBedToBed, { run: "above 0 in", unitsTotal: "above 0 in", units: "from 1" });
-  itHoldsTheLimits(jointForCut, { run: "above 0 in", wholeTotal: "from 0 in", cuts: "from 1", cut: "above 0 in", joints: "from 1" });
+  itHoldsTheLimits(jointForCut, { run: "above 0 in", wholeTotal: "from 0 in", cuts: "from 1, whole", cut: "above 0 in", joints: "from 1, whole" });
   itHoldsTheLimits(jointInOpening, { run: "above 0 in", unitsTotal: "above 0 in", units: "from 1" });
   itHoldsTheLimits(jointUnitToUnit, { run: "above 0 in", unitsTotal: "above 0 in", units: "above 1" });
   itHoldsTheLimits(leadGap, { wallLength: "above 0 in", leftLength: "from 0 in", rightLength: "from 0 in", unitLength: "above 0 in", joint: "from 0 in" });

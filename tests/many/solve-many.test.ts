@@ -153,7 +153,7 @@ describe("columns", () => {
         ["unknown", "dept"], ["wrongDimension", "area"], ["wrongKind", "unitLength"], ["noUnit", "unitHeight"], ["missing", "depth"], ["unknownUnit", "units.volume"], ["unknown", "units.weight"],
       ]);
     }
-    expect(() => solveMany(coursedFace, { ...face, area: { values: [1, 2], unit: "ft2" }, depth: { values: [1], unit: "in" } })).toThrow("depth: has 1 numbers where area has 2");
+    expect(() => solveMany(coursedFace, { ...face, area: { values: [1, 2], unit: "ft2" }, depth: { values: [1], unit: "in" } })).toThrow("depth: has 1 number where area has 2");
     expect(() => solveMany(coursedFace, { ...face, area: "1 ft2", depth: "1 in" })).toThrow("give at least one input as { values, unit }");
   });
 

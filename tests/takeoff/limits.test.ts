@@ -32,16 +32,16 @@ describe("limits", () => {
   itHoldsTheLimits(columnFaces, { width: "above 0 ft", depth: "above 0 ft", height: "above 0 ft" });
   itHoldsTheLimits(cornerPacks, { withWaste: "from 0", packCount: "from 1, whole" });
   itHoldsTheLimits(courseHeight, { unitHeight: "above 0 in", bedJoint: "from 0 in, usually 3/8 in" });
-  itHoldsTheLimits(deliveredWeight, { packs: "from 0", packMass: "above 0 lb" });
+  itHoldsTheLimits(deliveredWeight, { packs: "from 0, whole", packMass: "above 0 lb" });
   itHoldsTheLimits(edgeBacking, { boards: "above 0", backing: "above 0 ft" });
   itHoldsTheLimits(faceGrowth, { edgeFaces: "from 0 ft", unitThickness: "above 0 in", bed: "from 0 in" });
   itHoldsTheLimits(faceLoss, { insideFaces: "from 0 ft", unitThickness: "above 0 in", bed: "from 0 in" });
   itHoldsTheLimits(fastenersByArea, { area: "above 0 ft2", fastenersPerArea: "above 0 /ft2", waste: "from 0 %, below 100 %", packCount: "from 1, whole" });
-  itHoldsTheLimits(hoistTrips, { packs: "above 0", packMass: "above 0 lb", hoistLoad: "above 0 lb" });
+  itHoldsTheLimits(hoistTrips, { packs: "from 1, whole", packMass: "above 0 lb", hoistLoad: "above 0 lb" });
   itHoldsTheLimits(labourHours, { work: "from 0 %", hoursPer: "above 0 h", efficiency: "above 0 %, to 100 %" });
   itHoldsTheLimits(lathSheets, { area: "above 0 ft2", sheetWidth: "above 0 in", sheetLength: "above 0 ft", sideLap: "from 0 in", endLap: "from 0 in", waste: "from 0 %, below 100 %" });
-  itHoldsTheLimits(linePrice, { packs: "from 0", packPrice: "from 0 %", markup: "from 0 %", smallest: "above 0 %" });
-  itHoldsTheLimits(overrunLength, { length: "above 0 ft", ends: "above 0", beyond: "from 0 in" });
+  itHoldsTheLimits(linePrice, { packs: "from 0, whole", packPrice: "from 0 %", markup: "from 0 %", smallest: "above 0 %" });
+  itHoldsTheLimits(overrunLength, { length: "above 0 ft", ends: "from 1, whole", beyond: "from 0 in" });
   itHoldsTheLimits(returnCornerCover, { edgeHeight: "above 0 ft", longLeg: "above 0 in", shortLeg: "above 0 in", returnDepth: "above 0 in" });
   itHoldsTheLimits(shareOfPrice, { lines: "from 0 %", share: "from 0 %", smallest: "above 0 %" });
   itHoldsTheLimits(soffitFace, { length: "above 0 ft", depth: "above 0 ft" });
@@ -62,7 +62,7 @@ describe("limits", () => {
     "layers.0.spacing": size, "layers.1.acrossStuds": size, "layers.1.alongStuds": size, "layers.1.screwSpacing": size, "layers.1.edgeDistance": size,
     "layers.3.overlaps": "from 0", "layers.3.overlap": some, "layers.4.wetFilm": "above 0 mil", "layers.4.coats": "from 1, whole", "layers.4.deductFrom": "from 0 ft2", "layers.5.lap": some, "layers.6.beyond": some, "layers.6.lap": some,
     "layers.9.bed.thickness": size, "layers.9.backButter": some, "layers.9.butteredShare": "from 0 %, to 100 %",
-    "layers.10.unitLength": size, "layers.10.unitHeight": size, "layers.10.unitThickness": size, "layers.10.headJoint": size, "layers.10.bedJoint": size, "layers.10.corners.longLeg": size, "layers.10.corners.shortLeg": size,
+    "layers.10.unitLength": size, "layers.10.unitHeight": size, "layers.10.unitThickness": size, "layers.10.headJoint": some, "layers.10.bedJoint": some, "layers.10.corners.longLeg": size, "layers.10.corners.shortLeg": size,
     "layers.10.spacers.perUnit": "above 0", "layers.10.spacers.reuseShare": "from 0 %, below 100 %", "layers.11.squeezeOut": some, "layers.12.length": "from 0 ft", "layers.12.width": size,
     "packs.sheathing screws.pieces": "from 1, whole", "packs.ledger.length": size, "packs.barrier.volume": "above 0 gal", "packs.setting mortar.bag": "above 0 lb", "packs.setting mortar.yield": "above 0 ft3",
     "packs.setting mortar.waterLow": "above 0 qt", "packs.setting mortar.waterHigh": "above 0 qt", "allowances.sheathing.waste": "from 0 %, below 100 %", "allowances.barrier.lossShare": "from 0 %, below 100 %",

@@ -99,7 +99,7 @@ describe("a bad history", () => {
   });
 
   it("has one reading, or more than a year of hours", () => {
-    expect(messages(record([at("08:00")]))).toEqual(["record.readings (readings, one after the other): 1 readings: a record has from 2 to 10000"]);
+    expect(messages(record([at("08:00")]))).toEqual(["record.readings (readings, one after the other): 1 reading: a record has from 2 to 10000"]);
     expect(messages(record(Array.from({ length: 10_001 }, () => at("08:00"))))).toEqual(["record.readings (readings, one after the other): 10001 readings: a record has from 2 to 10000"]);
   });
 

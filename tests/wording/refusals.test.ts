@@ -55,6 +55,21 @@ describe("every refusal", () => {
     expect(figures(spanish)).toEqual(figures(english));
   });
 
+  it("says one in the singular, in both languages", () => {
+    const one = (topic: keyof RefusalTexts, name: string, values: unknown): readonly string[] =>
+      [says[topic].english, spanishParts.refusals[topic] as Readonly<Record<string, Word>>].map((words) => (words[name] as Word | undefined)?.(values) ?? "");
+    const lists = ["batches", "days", "heads and sills", "heights", "intervals", "items", "layers", "lengths", "openings", "pieces", "readings", "spots", "stages", "tasks", "units"];
+    const [singular, plural] = [lists.map((of) => one("common", "counted", { count: 1, of })), lists.map((of) => one("common", "counted", { count: 2, of }))];
+    expect(singular.map(([english]) => english)).toEqual(
+      ["1 batch", "1 day", "1 head or sill", "1 height", "1 interval", "1 item", "1 layer", "1 length", "1 opening", "1 piece", "1 reading", "1 spot", "1 stage", "1 task", "1 unit"],
+    );
+    expect(plural.map(([english]) => english)).toEqual(lists.map((of) => `2 ${of}`));
+    expect(singular.map(([, spanish]) => spanish).filter((text) => / \w*s\b/.test(text ?? ""))).toEqual([]);
+    expect(plural.map(([, spanish]) => spanish).filter((text) => !/ \S*s\b/.test(text ?? ""))).toEqual([]);
+    expect(one("timing", "readingsAfter", { count: 1, time: "noon" })).toEqual(["1 reading after noon", "1 lectura después de noon"]);
+    expect(one("many", "columnsOfOneLength", { count: 1, other: "area", otherCount: 3 })).toEqual(["has 1 number where area has 3", "tiene 1 número y area tiene 3"]);
+  });
+
   it("is under one name only in its topic, and all of them are looked at", () => {
     expect(Object.keys(says).sort()).toEqual(Object.keys(spanishParts.refusals).sort());
   });

@@ -1,5 +1,6 @@
 import type { Path } from "../../core/problems.js";
 import type { Quantity } from "../../core/quantity.js";
+import { isNought } from "../../core/quantity-arithmetic.js";
 import { pointingMortar } from "../../joints/pointing-mortar.js";
 import type { LayerOf } from "../job.js";
 import { type OrderLine, orderLine } from "../order-line.js";
@@ -22,6 +23,11 @@ export function jointLines(layer: LayerOf<"joints">, bed: Quantity<"length">, fa
   if (waste === undefined || pack === undefined) return [];
   const { unitLength, unitHeight, unitThickness } = units;
   const [headJoint, bedJoint] = [usualWidth(units.headJoint, "headJoint", work), usualWidth(units.bedJoint, "bedJoint", work)];
+  const tight = [["headJoint", headJoint], ["bedJoint", bedJoint]] as const;
+  for (const [key, width] of tight) {
+    if (isNought(width)) work.problem({ code: "tooLow", path: ["layers", taking.job.layers.indexOf(units), key], given: width.toString(), wanted: say("jointToFill", { layer: name }) });
+  }
+  if (tight.some(([, width]) => isNought(width))) return [];
   const solution = work.attempt(pointingMortar, {
     face: { pattern: "coursed", area: face, unitLength, unitHeight, headJoint, bedJoint },
     depth: { from: "unit and bed", unitThickness, bed, squeezeOut },

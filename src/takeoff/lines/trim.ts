@@ -4,6 +4,7 @@ import type { Quantity } from "../../core/quantity.js";
 import { isNought, sum, times } from "../../core/quantity-arithmetic.js";
 import { linearOrder } from "../../boards/linear-order.js";
 import { refusal } from "../../core/refuse-all.js";
+import { footLength } from "../foot-length.js";
 import type { LayerOf } from "../job.js";
 import { noughtOf } from "../measured.js";
 import { type OrderLine, orderLine } from "../order-line.js";
@@ -21,7 +22,7 @@ export function trimLines(layer: LayerOf<"trim">, path: Path, taking: Taking): r
   const ends = along.filter((edge) => edge === "sills" || edge === "heads");
   if (ends.length > 0 && beyond === undefined) work.problem({ code: "missing", path: [...path, "beyond"], given: "", wanted: say("beyondTheEnds") });
   if (ends.length === 0 && beyond !== undefined) work.problem({ code: "unknown", path: [...path, "beyond"], given: "", wanted: say("onlySillsAndHeads") });
-  const net = sum([noughtOf(taking.measures.base), ...[...new Set(along)].map((edge) => lengthAlong(edge, beyond, path, taking))]);
+  const net = sum([noughtOf(taking.measures.base), ...[...new Set(along)].map((edge) => lengthAlong(edge, name, beyond, path, taking))]);
   if (isNought(net) && along.length > 0 && !taking.shared) work.problem({ code: "refused", path: [...path, "along"], given: along.join(", "), wanted: say("jobHasNone") });
   if (waste === undefined || pack === undefined || isNought(net)) return [];
   const solution = work.attempt(linearOrder, { length: net, pieceLength: pack.length, lap, waste }, path);
@@ -30,12 +31,13 @@ export function trimLines(layer: LayerOf<"trim">, path: Path, taking: Taking): r
   return [orderLine({ item, layer: name, net, allowance: waste, allowanceIs: "waste", toOrder: withWaste, pack: pack.length, packs: toOrder, solution })];
 }
 
-function lengthAlong(edge: LayerOf<"trim">["along"][number], beyond: Quantity<"length"> | undefined, path: Path, { measures, work }: Taking): Quantity<"length"> {
+function lengthAlong(edge: LayerOf<"trim">["along"][number], name: string, beyond: Quantity<"length"> | undefined, path: Path, taking: Taking): Quantity<"length"> {
+  const { measures, work } = taking;
   const past = (openings: Quantity<"length">, count: Quantity<"count">): Quantity<"length"> =>
     isNought(openings) || beyond === undefined ? openings : (work.attempt(overrunLength, { length: openings, ends: times(count, 2), beyond }, path)?.answers.runs ?? openings);
   switch (edge) {
     case "base":
-      return measures.base;
+      return footLength(name, taking);
     case "sills":
       return past(measures.sills, measures.sillCount);
     case "jambs":

@@ -18,7 +18,7 @@ export const timing: RefusalTexts["timing"] = {
   lowAndHighHaveNoMean: () => "una mínima y una máxima no tienen promedio de las horas; dé un registro, o escriba meanBy: \"mean of low and high\"",
   highUnderLow: ({ low }) => sentence`al menos la mínima, ${low}`,
   hourlyForTheMean: () => "a lo más 1 h: el promedio de un día es el de 24 lecturas, y lecturas más separadas no ven su mínima ni su máxima",
-  readingsAfter: ({ count, time }) => sentence`${count} lecturas después de ${time}`,
+  readingsAfter: ({ count, time }) => sentence`${count} ${count === 1 ? "lectura" : "lecturas"} después de ${time}`,
   mustCoverTheDay: () => "debe cubrir las 24 h después de terminar el trabajo",
   notBefore: ({ other }) => sentence`no debe ser antes de ${other}`,
   begins: ({ time }) => sentence`comienza ${time}`,
