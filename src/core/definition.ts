@@ -94,17 +94,16 @@ export type EntryDefinition = (GivenDefinition | ChoiceDefinition) & { readonly 
 /** The inputs of a composed function by name; a calculation's are quantities only. */
 export type Entries = Readonly<Record<string, EntryDefinition>>;
 
-/** What one input takes. The second parameter is never used: it shows the words where a cursor rests on the input. */
-export type Given<Is extends DimensionName, Says extends string> = Says extends string ? Readable<Is> : never;
-
-/** What one choice takes. The second parameter shows the words where a cursor rests on the input. */
-export type Choice<Of, Says extends string> = Says extends string ? Of : never;
+/** What one input takes. The second parameter is never used: an editor shows its words where a cursor rests on the input. */
+// A condition on it would lose them: only an alias of nothing but another keeps its name.
+// eslint-disable-next-line @typescript-eslint/no-unused-vars -- its only use is to be shown
+export type Given<Is extends DimensionName, _Says extends string> = Readable<Is>;
 
 // These look at single properties: a comparison with the whole union of definitions costs the compiler two million types.
 type GivenOf<E> = E extends { readonly is: infer D extends DimensionName; readonly says: infer Says extends string }
   ? Given<D, Says>
-  : E extends { readonly oneOf: readonly (infer One)[]; readonly says: infer Says extends string }
-    ? Choice<One, Says>
+  : E extends { readonly oneOf: readonly (infer One)[] }
+    ? One
     : never;
 type ReadOf<E> = E extends { readonly is: infer D extends DimensionName } ? Quantity<D> : E extends { readonly oneOf: readonly (infer One)[] } ? One : never;
 

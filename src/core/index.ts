@@ -9,7 +9,7 @@ export { type Calculation, calculation } from "./calculation.js";
 export type { AnyCallable, Callable } from "./callable.js";
 export { type Composed, composed, type ComposedFrom, type Work } from "./composed.js";
 export type {
-  Answers, Checked, Choice, ChoiceDefinition, ConstantDefinition, Definition, Entries, EntryDefinition, Given, GivenDefinition, Inputs, LimitText,
+  Answers, Checked, ChoiceDefinition, ConstantDefinition, Definition, Entries, EntryDefinition, Given, GivenDefinition, Inputs, LimitText,
   ReadInputs, StepDefinition,
 } from "./definition.js";
 export { type DimensionName, dimensions, type Powers } from "./dimensions.js";

@@ -17,10 +17,10 @@ export interface FieldRow {
 }
 
 /** What nested input takes for a quantity: a text with its unit, `{ value, unit }`, a number for a ratio or a count. */
-export type Loose = string | number | Quantity | { readonly value: number | string; readonly unit: string };
+export type QuantityInput<D extends DimensionName = DimensionName> = string | number | Quantity<D> | { readonly value: number | string; readonly unit: string };
 
 /** A quantity in nested input, as a zod type: read by the same reader as everything else, with the same problems. */
-export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<Loose, Loose>, z.ZodMiniTransform<Quantity<D>, Loose>>;
+export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<QuantityInput<D>, QuantityInput<D>>, z.ZodMiniTransform<Quantity<D>, QuantityInput<D>>>;
 
 /**
  * A quantity inside nested input.
@@ -35,14 +35,14 @@ export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCust
  */
 export function quantityField<D extends DimensionName>(dimension: D, row: FieldRow): QuantityField<D> {
   let limits: readonly Limit[] | undefined;
-  const read = z.transform((given: Loose, context): Quantity<D> => {
+  const read = z.transform((given: QuantityInput<D>, context): Quantity<D> => {
     const found = readLimited(dimension, given, row, (limits ??= limitsOf({ is: dimension, ...row }, row.says)));
     if (!("code" in found)) return found;
     context.issues.push({ code: "custom", input: given, message: "", params: { problem: problem(found) } });
     return z.NEVER;
   });
   // Anything is taken here, so that the reader below says of all of it what is wrong.
-  const taken = z.custom<Loose>(() => true);
+  const taken = z.custom<QuantityInput<D>>(() => true);
   described.set(taken, { is: dimension, ...row });
   return z.pipe(taken, read);
 }

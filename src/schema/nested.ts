@@ -4,11 +4,12 @@ import { mostProblems, nearest, type Path, pathText, type Problem, problem, prob
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
+import type { QuantityInput } from "./fields.js";
 import { say } from "./refusals.js";
 import { atFirstUse } from "./at-first-use.js";
 
 /** Input that is not written to: a job kept in a variable `as const` has lists that are read only. */
-export type ReadOnly<T> = T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
+export type ReadOnly<T> = [T] extends [QuantityInput | boolean | undefined] ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
 
 /** A zod schema that tells what is wrong in our words. */
 export interface Nested<S extends z.ZodMiniType> extends StandardSchema<ReadOnly<z.input<S>>, z.output<S>> {
