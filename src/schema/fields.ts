@@ -3,7 +3,7 @@ import type { DimensionName } from "../core/dimensions.js";
 import { isOpen } from "../core/open-amount.js";
 import { problem, type Trouble } from "../core/problems.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
-import { brokenLimit, type Limit, limitsOf } from "../core/limits.js";
+import { beyondLimit, type Limit, limitsOf } from "../core/limits.js";
 import { readQuantity } from "../core/read-quantity.js";
 
 /** How a quantity in nested input is limited, and what it is called in a problem. */
@@ -60,14 +60,17 @@ export function fieldRow(part: object): (FieldRow & { readonly is: DimensionName
   return described.get(part);
 }
 
+/** What a wall is measured in comes first; `mil` and `um` are for film. */
+const lengths = ["ft", "in", "m", "mm"];
+
 function readLimited<D extends DimensionName>(dimension: D, given: unknown, row: FieldRow, limits: readonly Limit[]): Quantity<D> | Trouble {
-  const place = { path: [], says: row.says };
+  const place = { path: [], says: row.says, propose: dimension === "length" ? lengths : [] };
   const read = readQuantity(dimension, given, place);
   if ("code" in read) return given === undefined ? { ...read, code: "missing", given: "" } : read;
   const amount: unknown = amountOf(read);
   if (isOpen(amount) && amount.keeps({ is: dimension, ...row })) return read;
-  const broken = brokenLimit(limits, amountOf(read));
-  return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.wanted };
+  const broken = beyondLimit(limits, read);
+  return broken === undefined ? read : { ...place, ...broken };
 }
 
 /**

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { common } from "../core/common-refusals.js";
-import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown } from "../core/problems.js";
+import { choiceOf, mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown } from "../core/problems.js";
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
@@ -83,17 +83,23 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, keysAt(schema, path, input)));
   const value = valueAt(input, path);
   if (issue.discriminator !== undefined) return [choice(path, value, issue.options ?? [])];
-  if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: "" })];
   if (issue.code === "invalid_value") return [choice(path, value, issue.values ?? [])];
+  const kind = issue.code === "invalid_type" ? kindWanted(issue.expected, schemasAt(schema, path, input)) : undefined;
+  if (value === undefined) return [problem({ code: "missing", path, given: "", wanted: kind ?? "" })];
   if (issue.code === "too_big" && typeof value === "string") return [problem({ code: "tooLong", path, given: shown(value), wanted: say("mostLetters", { most: Number(issue.maximum) }) })];
-  const wanted = issue.code === "invalid_type" ? say("writeKind", { kind: article(issue.expected ?? "something else") }) : issue.message;
-  return [problem({ code: "wrongKind", path, given: shown(value), wanted })];
+  return [problem({ code: "wrongKind", path, given: shown(value), wanted: kind ?? issue.message })];
+}
+
+/** Of which kind it must be; of an object the keys too, where there is but one that can stand there. */
+function kindWanted(expected = "something else", shapes: readonly Shape[]): Wanted {
+  const [{ shape } = {}, ...others] = shapes;
+  return expected === "object" && shape !== undefined && others.length === 0 ? { kind: "object", of: Object.keys(shape) } : say("writeKind", { kind: article(expected) });
 }
 
 function choice(path: Path, value: unknown, values: readonly unknown[]): Problem {
-  const wanted: Wanted = values.length === 0 ? say("oneThatIsKnown") : { kind: "choice", of: values.map(String) };
-  if (value === undefined) return problem({ code: "missing", path, given: "", wanted });
-  return problem({ code: "notAChoice", path, given: shown(value), wanted });
+  const of = values.map(String);
+  if (value === undefined) return problem({ code: "missing", path, given: "", wanted: { kind: "choice", of } });
+  return problem({ code: "notAChoice", path, given: shown(value), wanted: of.length === 0 ? say("oneThatIsKnown") : choiceOf(value, of) });
 }
 
 function unknownKey(path: Path, key: string, known: readonly string[]): Problem {
