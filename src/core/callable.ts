@@ -4,11 +4,7 @@ import type { StandardSchema } from "./standard-schema.js";
 
 /** What can be called: a calculation or a composed function, both alike. */
 export interface Callable<Input, A> extends StandardSchema<Input> {
-  /**
-   * The answers alone.
-   *
-   * @throws {@link InputError} with every problem of the input
-   */
+  // No doc comment: an editor would show it in place of the function's own. The answers alone; throws an InputError with every problem.
   (input: Input): A;
   readonly id: string;
   readonly title: string;

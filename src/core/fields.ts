@@ -1,9 +1,9 @@
 import { basisText, type Basis } from "./basis.js";
 import type { ChoiceDefinition, Entries, EntryDefinition, GivenDefinition } from "./definition.js";
 import type { DimensionName } from "./dimensions.js";
-import { brokenLimit, limitsOf, writtenQuantity } from "./limits.js";
-import { shown, type Trouble } from "./problems.js";
-import { amountOf, type Quantity } from "./quantity.js";
+import { beyondLimit, limitsOf, writtenQuantity } from "./limits.js";
+import { choiceOf, shown, type Trouble } from "./problems.js";
+import type { Quantity } from "./quantity.js";
 import { howToWrite, readQuantity } from "./read-quantity.js";
 import { findUnit, type UnitCode, unitSymbol } from "./units.js";
 import type { Wanted } from "./wording.js";
@@ -91,17 +91,13 @@ export function quantityField(row: GivenDefinition, name: string): OfKind {
     read(value) {
       const read = readQuantity(row.is, value, place);
       if ("code" in read) return read;
-      const broken = brokenLimit(limits, amountOf(read));
-      if (broken === undefined) return read;
-      const given = read.toString();
-      const percent = row.is === "ratio" && read.unit === "ratio" && broken.code === "tooHigh" ? { percent: `${given} %` } : {};
-      return { code: broken.code, given, wanted: { ...broken.wanted, ...percent } };
+      return beyondLimit(limits, read) ?? read;
     },
   };
 }
 
 function choiceField(row: ChoiceDefinition): OfKind {
-  const wanted: Wanted = { kind: "choice", of: row.oneOf.map(String) };
-  const read = (given: unknown): Value | Fault => row.oneOf.find((one) => one === given) ?? { code: "notAChoice", given: shown(given), wanted };
+  const wanted = { kind: "choice", of: row.oneOf.map(String) } as const;
+  const read = (given: unknown): Value | Fault => row.oneOf.find((one) => one === given) ?? { code: "notAChoice", given: shown(given), wanted: choiceOf(given, wanted.of) };
   return { shown: Object.freeze([]), fallback: row.default, wanted, read };
 }

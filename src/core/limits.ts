@@ -1,6 +1,6 @@
 import { type Amount, exactArithmetic as arithmetic, isExact, sign } from "./amount.js";
 import type { DimensionName } from "./dimensions.js";
-import { problem, type ProblemCode } from "./problems.js";
+import { problem, type ProblemCode, type Trouble } from "./problems.js";
 import { amountOf, type Quantity } from "./quantity.js";
 import { readQuantity } from "./read-quantity.js";
 import type { Wanted } from "./wording.js";
@@ -50,4 +50,13 @@ const whole: Limit = { code: "notWhole", wanted: { kind: "whole" }, holds: (amou
 export function brokenLimit(limits: readonly Limit[], amount: Amount): Limit | undefined {
   for (const limit of limits) if (!limit.holds(amount)) return limit;
   return undefined;
+}
+
+/** What is wrong with a quantity beyond its limits. A share of 10 where less than 1 is wanted was meant for 10 %. */
+export function beyondLimit(limits: readonly Limit[], quantity: Quantity): Pick<Trouble, "code" | "given" | "wanted"> | undefined {
+  const broken = brokenLimit(limits, amountOf(quantity));
+  if (broken === undefined) return undefined;
+  const given = quantity.toString();
+  const percent = quantity.unit === "ratio" && broken.code === "tooHigh" ? { percent: `${given} %` } : {};
+  return { code: broken.code, given, wanted: { ...(broken.wanted as object), ...percent } as Wanted };
 }

@@ -94,8 +94,13 @@ export function shown(value: unknown): string {
     return `"${line.length > 40 ? `${line.slice(0, 37)}…` : line}"`;
   }
   if (typeof value === "number" || typeof value === "boolean" || value === null || value === undefined) return String(value);
-  if (Array.isArray(value)) return "a list";
-  return typeof value === "object" ? "an object" : `a ${typeof value}`;
+  if (typeof value === "object") return isList(value) ? "a list" : "an object";
+  return `a ${typeof value}`;
+}
+
+/** Whether it holds its values in a row, not under names of its own: a list, a map, the fields of a form. */
+export function isList(value: object): boolean {
+  return Symbol.iterator in value;
 }
 
 /** No more problems than this are told of one call: who sends a hundred thousand wrong rows learns nothing from the last of them. */
@@ -132,7 +137,16 @@ export class InputError extends Error {
 export function nearest(word: string, known: readonly string[]): string | undefined {
   const wanted = word.slice(0, 40).toLowerCase();
   const [best] = known.map((name) => ({ name, far: distance(wanted, name.toLowerCase()) })).sort((a, b) => a.far - b.far);
-  return best !== undefined && best.far <= Math.max(2, Math.floor(best.name.length / 3)) ? best.name : undefined;
+  if (best !== undefined && best.far <= Math.max(2, Math.floor(best.name.length / 3))) return best.name;
+  // `relativeHumidity` for `humidity`, `length` for `unitLength`: where it can be but one.
+  const alike = known.filter((name) => Math.min(wanted.length, name.length) > 3 && (wanted.includes(name.toLowerCase()) || name.toLowerCase().includes(wanted)));
+  return alike.length === 1 ? alike[0] : undefined;
+}
+
+/** The choice that seems to be meant, or all there are. */
+export function choiceOf(given: unknown, of: readonly string[]): Wanted {
+  const near = typeof given === "string" && given.length > 3 ? nearest(given, of) : undefined;
+  return near === undefined ? { kind: "choice", of } : { kind: "near", key: near };
 }
 
 /** How many letters must be changed, put in or taken out to make one word the other. */

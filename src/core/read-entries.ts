@@ -1,5 +1,5 @@
 import type { Fault, Field, Fields, Value } from "./fields.js";
-import { mostProblems, nearest, type Path, type Problem, problem, shown } from "./problems.js";
+import { isList, mostProblems, nearest, type Path, type Problem, problem, shown } from "./problems.js";
 import { unitSystem } from "./units.js";
 
 /** Everything that was read. */
@@ -19,7 +19,7 @@ export function readEntries({ all, names, pairs }: Fields, input: unknown, probl
   const add = (path: Path, fault: Fault, says?: string): void => void problems.push(problem({ ...fault, path, says }));
   const assumed: Field[] = [];
   let [si, us] = [false, false];
-  if (typeof input !== "object" || input === null || Array.isArray(input)) {
+  if (typeof input !== "object" || input === null || isList(input)) {
     add([], { code: "wrongKind", given: shown(input), wanted: { kind: "object", of: names } });
     return { values: none, assumed, chosen: none, metric: false };
   }

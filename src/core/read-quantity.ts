@@ -102,7 +102,7 @@ function readText<D extends DimensionName>(dimension: D, given: string, mostLett
     const code = unitNamed(dimension, given.slice(plain.end));
     if (code !== undefined) return makeQuantity(dimension, toBase(plain.number, code), code);
   }
-  const text = given.trim().replaceAll("−", "-").replace(/\s+/g, " ");
+  const text = asTyped(given).replace(/\s+/g, " ").trim();
   if (text === "") return { code: "empty" };
   if (startsWithComma.test(text)) return { code: "comma" };
   if (/^[+-]?(nan|infinity)/i.test(text)) return { code: "notFinite" };
@@ -118,6 +118,12 @@ function readText<D extends DimensionName>(dimension: D, given: string, mostLett
   if (/^[-/\d.,]/.test(unit) && !/^\/[a-z°]/i.test(unit)) return { code: "notANumber" };
   const [other] = dimensionsSpelt(unit);
   return other === undefined ? { code: "unknownUnit" } : { code: "wrongDimension", found: other };
+}
+
+/** What a telephone makes of signs, made plain again: `1’ 2½”` as `1' 2 1/2"`. */
+function asTyped(text: string): string {
+  const signs = text.replaceAll("−", "-").replaceAll("’", "'").replaceAll("”", '"');
+  return signs.replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign.normalize("NFKC").replace("⁄", "/")}`);
 }
 
 /** A ratio and a count may stand without a unit. */

@@ -1,4 +1,5 @@
 import type { DimensionName } from "./dimensions.js";
+import { spaced } from "./spaced.js";
 
 /**
  * What can be wrong with an input.
@@ -86,10 +87,17 @@ const reasons: Readonly<Record<NoValueReason, string>> = {
 const limits = { above: "above", atLeast: "at least", below: "below", atMost: "at most" };
 const but = (given: string, wanted: string): string => `is ${given}, but must be ${wanted}`;
 
+/** A number without its comma, `1250 or 1.250`: it may part thousands or be the decimal sign. */
+export function withoutComma(given: string, or: string): string {
+  const [number = ""] = /\d[\d,.]*/.exec(given) ?? [];
+  const plain = number.replaceAll(",", "");
+  return /[,.]\d+[,.]/.test(number) ? plain : `${plain} ${or} ${number.replace(",", ".")}`;
+}
+
 /** How problems read in English. */
 export const english: Wording = {
   input: (says) => says || "input",
-  dimension: (name) => name,
+  dimension: (name) => `${/^[aeiou]/.test(name) ? "an" : "a"} ${spaced(name)}`,
   problems: {
     missing: (_, wanted) => (wanted === "" ? "is missing" : `is missing; ${wanted}`),
     unknown: (_, wanted) => `is not known here; ${wanted}`,
@@ -99,7 +107,7 @@ export const english: Wording = {
     tooLong: (given, wanted) => `${given} is too long; ${wanted}`,
     notANumber: (given, wanted) => `${given} has no number that can be read; ${wanted}`,
     notFinite: (given, wanted) => `${given} is not a finite number; ${wanted}`,
-    comma: (given, wanted) => `${given} has a comma in its number; write 1250 or 1.25, without a comma; ${wanted}`,
+    comma: (given, wanted) => `${given} has a comma in its number; write ${withoutComma(given, "or")}; ${wanted}`,
     tooLarge: (given, wanted) => `${given} has too large an exponent or too many digits; ${wanted}`,
     noUnit: (given, wanted) => `${given} has no unit; ${wanted}`,
     unknownUnit: (given, wanted) => `${given} has a unit that is not known; ${wanted}`,

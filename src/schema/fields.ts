@@ -3,7 +3,7 @@ import type { DimensionName } from "../core/dimensions.js";
 import { isOpen } from "../core/open-amount.js";
 import { problem, type Trouble } from "../core/problems.js";
 import { amountOf, type Quantity } from "../core/quantity.js";
-import { brokenLimit, type Limit, limitsOf } from "../core/limits.js";
+import { beyondLimit, type Limit, limitsOf } from "../core/limits.js";
 import { readQuantity } from "../core/read-quantity.js";
 import type { Words } from "../core/wording.js";
 
@@ -18,14 +18,14 @@ export interface FieldRow {
 }
 
 /** What nested input takes for a quantity: a text with its unit, `{ value, unit }`, a number for a ratio or a count. */
-export type Loose<D extends DimensionName = DimensionName> =
+export type QuantityInput<D extends DimensionName = DimensionName> =
   | string
   | Quantity<D>
   | { readonly value: number | string; readonly unit: string }
   | (D extends "count" | "ratio" ? number : never);
 
 /** A quantity in nested input, as a zod type: read by the same reader as everything else, with the same problems. */
-export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<Loose<D>, Loose<D>>, z.ZodMiniTransform<Quantity<D>, Loose<D>>>;
+export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCustom<QuantityInput<D>, QuantityInput<D>>, z.ZodMiniTransform<Quantity<D>, QuantityInput<D>>>;
 
 /**
  * A quantity inside nested input.
@@ -40,14 +40,14 @@ export type QuantityField<D extends DimensionName> = z.ZodMiniPipe<z.ZodMiniCust
  */
 export function quantityField<D extends DimensionName>(dimension: D, row: FieldRow): QuantityField<D> {
   let limits: readonly Limit[] | undefined;
-  const read = z.transform((given: Loose<D>, context): Quantity<D> => {
+  const read = z.transform((given: QuantityInput<D>, context): Quantity<D> => {
     const found = readLimited(dimension, given, row, (limits ??= limitsOf({ is: dimension, ...row }, row.says)));
     if (!("code" in found)) return found;
     context.issues.push({ code: "custom", input: given, message: "", params: { problem: problem(found) } });
     return z.NEVER;
   });
   // Anything is taken here, so that the reader below says of all of it what is wrong.
-  const taken = z.custom<Loose<D>>(() => true);
+  const taken = z.custom<QuantityInput<D>>(() => true);
   described.set(taken, { is: dimension, ...row });
   return z.pipe(taken, read);
 }
@@ -101,14 +101,17 @@ export function fieldRow(part: object): (FieldRow & { readonly is: DimensionName
   return described.get(part);
 }
 
+/** What a wall is measured in comes first; `mil` and `um` are for film. */
+const lengths = ["ft", "in", "m", "mm"];
+
 function readLimited<D extends DimensionName>(dimension: D, given: unknown, row: FieldRow, limits: readonly Limit[]): Quantity<D> | Trouble {
-  const place = { path: [], says: row.says };
+  const place = { path: [], says: row.says, propose: dimension === "length" ? lengths : [] };
   const read = readQuantity(dimension, given, place);
   if ("code" in read) return given === undefined ? { ...read, code: "missing", given: "" } : read;
   const amount: unknown = amountOf(read);
   if (isOpen(amount) && amount.keeps({ is: dimension, ...row })) return read;
-  const broken = brokenLimit(limits, amountOf(read));
-  return broken === undefined ? read : { ...place, code: broken.code, given: read.toString(), wanted: broken.wanted };
+  const broken = beyondLimit(limits, read);
+  return broken === undefined ? read : { ...place, ...broken };
 }
 
 /**

@@ -3,7 +3,7 @@
  *
  * @packageDocumentation
  */
-export { type FieldRow, type Loose, quantityField, type QuantityField, telling } from "./fields.js";
+export { type FieldRow, type QuantityInput, quantityField, type QuantityField, telling } from "./fields.js";
 export { type JsonSchema, jsonSchemaOf } from "./json-schema.js";
 export { type Nested, nested } from "./nested.js";
 export { schemaOf } from "./schema-of.js";

@@ -1,11 +1,11 @@
 import * as z from "zod/mini";
 import { common } from "../core/common-refusals.js";
-import { mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown, type Trouble } from "../core/problems.js";
+import { choiceOf, mostProblems, nearest, type Path, pathText, type Problem, problem, problemAt, shown, type Trouble } from "../core/problems.js";
 import { Quantity } from "../core/quantity.js";
 import type { Wanted } from "../core/wording.js";
 import type { StandardSchema } from "../core/standard-schema.js";
 import type { Telling } from "../core/composed.js";
-import { type Loose, partRow, type PartRow } from "./fields.js";
+import { type QuantityInput, partRow, type PartRow } from "./fields.js";
 import { say } from "./refusals.js";
 import { atFirstUse } from "./at-first-use.js";
 
@@ -13,7 +13,7 @@ import { atFirstUse } from "./at-first-use.js";
  * Input that is not written to: a job kept in a variable `as const` has lists that are read only. What a quantity may be
  * written as keeps its name, which is what an editor shows.
  */
-export type ReadOnly<T> = [T] extends [Loose | undefined] ? T : T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
+export type ReadOnly<T> = [T] extends [QuantityInput | undefined] ? T : T extends Quantity ? T : T extends object ? { readonly [K in keyof T]: ReadOnly<T[K]> } : T;
 
 /** A zod schema that tells what is wrong in our words. */
 export interface Nested<S extends z.ZodMiniType> extends StandardSchema<ReadOnly<z.input<S>>, z.output<S>>, Telling {
@@ -56,7 +56,7 @@ export function nested<S extends z.ZodMiniType>(schema: S | (() => S)): Nested<S
     get schema() {
       return built();
     },
-    saysAt: (path, input) => rowAt(built(), path, input)?.says,
+    saysAt: (path, input) => rowOf(partsAt(built(), path, input))?.says,
     "~standard": {
       version: 1,
       vendor: "settingbed",
@@ -88,18 +88,19 @@ function problemsOf(issue: ZodIssue, input: unknown, schema: z.ZodMiniType): rea
   const path = (issue.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
   const own = issue.params?.problem;
   if (own !== undefined) return [problemAt(path, own)];
-  if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, keysAt(schema, path, input)));
-  const row = rowAt(schema, path, input);
-  return [problem({ path, says: row?.says, ...faultOf(issue, valueAt(input, path), path, row) })];
+  if (issue.code === "unrecognized_keys") return (issue.keys ?? []).map((key) => unknownKey(path, key, keysOf(partsAt(schema, path, input))));
+  const parts = partsAt(schema, path, input);
+  const row = rowOf(parts);
+  return [problem({ path, says: row?.says, ...faultOf(issue, valueAt(input, path), path, row, parts.length === 1 ? keysOf(parts) : []) })];
 }
 
-function faultOf(issue: ZodIssue, value: unknown, path: Path, row: PartRow | undefined): Pick<Trouble, "code" | "given" | "wanted"> {
+function faultOf(issue: ZodIssue, value: unknown, path: Path, row: PartRow | undefined, keys: readonly string[]): Pick<Trouble, "code" | "given" | "wanted"> {
   // Of a key that may not stand there, zod tells the reasons as issues of its own.
   const [ofKey] = issue.code === "invalid_key" ? (issue.issues ?? []) : [];
   if (ofKey?.code === "too_big") return tooLong(path.at(-1), ofKey);
   if (issue.code === "too_big" && typeof value === "string") return tooLong(value, issue);
   const words = issue.discriminator === undefined ? (issue.code === "invalid_value" ? (issue.values ?? []) : undefined) : (issue.options ?? []);
-  const wanted = words === undefined ? kindWanted(issue, row) : choice(words);
+  const wanted = words === undefined ? kindWanted(issue, row, keys) : choice(value, words);
   if (value === undefined) return { code: "missing", given: "", wanted };
   return { code: words === undefined ? "wrongKind" : "notAChoice", given: shown(value), wanted };
 }
@@ -108,12 +109,14 @@ function tooLong(given: unknown, { maximum }: ZodIssue): Pick<Trouble, "code" | 
   return { code: "tooLong", given: shown(given), wanted: say("mostLetters", { most: Number(maximum) }) };
 }
 
-function choice(words: readonly unknown[]): Wanted {
-  return words.length === 0 ? say("oneThatIsKnown") : { kind: "choice", of: words.map(String) };
+function choice(value: unknown, words: readonly unknown[]): Wanted {
+  return words.length === 0 ? say("oneThatIsKnown") : choiceOf(value, words.map(String));
 }
 
-function kindWanted({ code, expected = "something else", message }: ZodIssue, row: PartRow | undefined): string | Wanted {
-  return code === "invalid_type" ? (row?.wanted ?? say("writeKind", { kind: article(expected) })) : message;
+/** Of which kind it must be; of an object the keys too, where there is but one that can stand there. */
+function kindWanted({ code, expected = "something else", message }: ZodIssue, row: PartRow | undefined, keys: readonly string[]): string | Wanted {
+  if (code !== "invalid_type") return message;
+  return expected === "object" && keys.length > 0 ? { kind: "object", of: keys } : (row?.wanted ?? say("writeKind", { kind: article(expected) }));
 }
 
 function unknownKey(path: Path, key: string, known: readonly string[]): Problem {
@@ -168,8 +171,8 @@ function partsAt(schema: z.ZodMiniType, path: Path, input: unknown, outer?: Part
 }
 
 /** What a place of the input is, by its schema. */
-function rowAt(schema: z.ZodMiniType, path: Path, input: unknown): PartRow | undefined {
-  return partsAt(schema, path, input).find(({ row }) => row !== undefined)?.row;
+function rowOf(parts: readonly Part[]): PartRow | undefined {
+  return parts.find(({ row }) => row !== undefined)?.row;
 }
 
 /** Of options that a key tells apart, the one that the input names; all where it names none. */
@@ -183,6 +186,6 @@ function optionsFor(options: readonly z.ZodMiniType[], discriminator: string | u
   return named.length === 0 ? options : named;
 }
 
-function keysAt(schema: z.ZodMiniType, path: Path, input: unknown): readonly string[] {
-  return [...new Set(partsAt(schema, path, input).flatMap((part) => Object.keys(shapeOf(part.schema).shape ?? {})))];
+function keysOf(parts: readonly Part[]): readonly string[] {
+  return [...new Set(parts.flatMap(({ schema }) => Object.keys(shapeOf(schema).shape ?? {})))];
 }

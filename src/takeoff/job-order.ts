@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { atFirstUse } from "../schema/at-first-use.js";
-import { type Loose, nameField, quantityField, telling } from "../schema/fields.js";
+import { type QuantityInput, nameField, quantityField, telling } from "../schema/fields.js";
 import { length } from "./job-elevation.js";
 import { moneyField } from "./money.js";
 
@@ -62,7 +62,7 @@ export const labour = /* @__PURE__ */ atFirstUse(() =>
         of: telling("item or face that is worked on", nameField()),
         hours: quantityField("time", { says: "hours of one person at the tool", above: 0 }),
         // Of which dimension it is follows from what is worked on, so it is read with that.
-        per: telling("amount that the hours are for", z.custom<Loose>(() => true)),
+        per: telling("amount that the hours are for", z.custom<QuantityInput>(() => true)),
       }),
     )),
   }));

@@ -1,4 +1,4 @@
-import type { NoValueReason, Wording } from "../core/wording.js";
+import { type NoValueReason, withoutComma, type Wording } from "../core/wording.js";
 import { spanishNames } from "./spanish/names.js";
 import { spanishRefusals } from "./spanish/refusals.js";
 import { dimensions, limits } from "./spanish/words.js";
@@ -31,7 +31,7 @@ export const spanishParts: WordingParts = {
     tooLong: (given, wanted) => `${given} es demasiado largo; ${wanted}`,
     notANumber: (given, wanted) => `${given} no tiene un número que se pueda leer; ${wanted}`,
     notFinite: (given, wanted) => `${given} no es un número finito; ${wanted}`,
-    comma: (given, wanted) => `${given} lleva una coma en el número; escriba 1250 o 1.25, sin coma; ${wanted}`,
+    comma: (given, wanted) => `${given} lleva una coma en el número; escriba ${withoutComma(given, "o")}; ${wanted}`,
     tooLarge: (given, wanted) => `${given} tiene un exponente demasiado grande o demasiadas cifras; ${wanted}`,
     noUnit: (given, wanted) => `${given} no lleva unidad; ${wanted}`,
     unknownUnit: (given, wanted) => `${given} lleva una unidad que no se conoce; ${wanted}`,

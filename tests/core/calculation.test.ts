@@ -45,6 +45,12 @@ describe("answers", () => {
 });
 
 describe("everything that is wrong comes back together", () => {
+  it("what holds its values in a row and not under names is told as that, not as an object with all missing", () => {
+    for (const list of [[given], new Map(Object.entries(given)), new URLSearchParams(given)]) {
+      expect(problemsOf(tank, list).map(({ message }) => message)).toEqual(["input: a list cannot be read; give an object with width, length, depth, filled, pail"]);
+    }
+  });
+
   it("missing, misspelt, unreadable and out of its limits, each with its path", () => {
     const problems = problemsOf(tank, { lenght: "3 ft", width: "-4 ft", filled: 55, pail: "1 ft", depth: "12" });
     expect(codes(problems)).toEqual(["unknown lenght", "tooLow width", "missing length", "noUnit depth", "tooHigh filled", "wrongDimension pail"]);
@@ -54,7 +60,7 @@ describe("everything that is wrong comes back together", () => {
       "length (inner length): is missing; write a number and one of ft, m",
       'depth (inner depth): "12" has no unit; write a number and one of ft, m, mil, in, yd, um',
       'filled (share of the depth that is filled): is 55, but must be at most 1; did you mean "55 %"?',
-      'pail (volume of a pail): "1 ft" is length; write a number and one of gal, L, in3, ft3, yd3, qt',
+      'pail (volume of a pail): "1 ft" is a length; write a number and one of gal, L, in3, ft3, yd3, qt',
     ]);
   });
 
@@ -295,7 +301,7 @@ describe("a definition that cannot be read fails at the first call, and says whe
   it.each([
     [{ unit: "gal" }, '"gal" is no unit of length'],
     [{ unit: undefined }, '"length" is no unit of length'],
-    [{ above: "1 gal" }, '"1 gal" is volume'],
+    [{ above: "1 gal" }, '"1 gal" is a volume'],
     [{ default: "a foot", basis: byHand }, '"a foot" has no number'],
   ])("%j", (row, message) => {
     expect(made(row)).toThrow(message);

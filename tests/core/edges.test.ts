@@ -148,6 +148,11 @@ describe("a word nearly right", () => {
     expect(nearest("dpeth", ["depth"])).toBe("depth");
     expect(nearest("wdt", ["width"])).toBe("width");
     expect(nearest("wxyz", ["width"])).toBeUndefined();
+    // One word within the other, where that can be but one; short words are in many.
+    expect(nearest("relativeHumidity", ["airTemperature", "humidity"])).toBe("humidity");
+    expect(nearest("thickness", ["unitThicknessAtCorner", "width"])).toBe("unitThicknessAtCorner");
+    expect(nearest("unit", ["unitLength", "unitHeight"])).toBeUndefined();
+    expect(nearest("wallAreaNet", ["are", "net"])).toBeUndefined();
     // unitThickness has 13 letters: four may be off.
     expect(nearest("unitThickxxxx", ["unitThickness"])).toBe("unitThickness");
     expect(nearest("unitThicxxxxx", ["unitThickness"])).toBeUndefined();

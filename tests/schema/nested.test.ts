@@ -43,22 +43,28 @@ it("what is right is read by the same reader", () => {
 });
 
 describe("what is wrong", () => {
+  it("a share written as a number of percent is told how to write it, as in flat input", () => {
+    const share = nested(z.strictObject({ waste: quantityField("ratio", { says: "waste", below: 1 }) }));
+    expect(share["~standard"].validate({ waste: 10 })).toMatchObject({ issues: [{ message: 'waste (waste): is 10, but must be below 1; did you mean "10 %"?' }] });
+  });
+
   it.each([
-    ["not an object", 5, "wrongKind", "", "input: 5 cannot be read; write an object"],
-    ["nothing", undefined, "missing", "", "input: is missing; write an object"],
+    ["not an object", 5, "wrongKind", "", "input: 5 cannot be read; give an object with name, height, side, heated, packs, layers"],
+    ["nothing", undefined, "missing", "", "input: is missing; give an object with name, height, side, heated, packs, layers"],
     ["a missing text", { ...good, name: undefined }, "missing", "name", "name: is missing; write a text"],
-    ["a missing quantity", { ...good, height: undefined }, "missing", "height", "height (height of the wall): is missing; write a number and one of mil, in, ft, yd, um, mm"],
+    ["a missing list", { ...good, layers: undefined }, "missing", "layers", "layers: is missing; write a list"],
+    ["a missing quantity", { ...good, height: undefined }, "missing", "height", "height (height of the wall): is missing; write a number and one of ft, in, m, mm, mil, yd"],
     ["a text of another kind", { ...good, name: 5 }, "wrongKind", "name", "name: 5 cannot be read; write a text"],
     ["true or false of another kind", { ...good, heated: "yes" }, "wrongKind", "heated", 'heated: "yes" cannot be read; write true or false'],
     ["a list of another kind", { ...good, layers: "none" }, "wrongKind", "layers", 'layers: "none" cannot be read; write a list'],
     ["a word that is not offered", { ...good, side: "both" }, "notAChoice", "side", 'side (side that is clad): "both" is not offered; write one of inside, outside'],
     ["a misspelt key", { ...good, sides: "inside" }, "unknown", "sides", "sides: is not known here; did you mean side?"],
     ["a key of its own", { ...good, colour: "red" }, "unknown", "colour", "colour: is not known here; there are name, height, side, heated, packs, layers"],
-    ["a quantity without a unit", { ...good, height: 8 }, "noUnit", "height", "height (height of the wall): 8 has no unit; write a number and one of mil, in, ft, yd, um, mm"],
-    ["a quantity that is null", { ...good, height: null }, "wrongKind", "height", "height (height of the wall): null cannot be read; write a number and one of mil, in, ft, yd, um, mm"],
+    ["a quantity without a unit", { ...good, height: 8 }, "noUnit", "height", "height (height of the wall): 8 has no unit; write a number and one of ft, in, m, mm, mil, yd"],
+    ["a quantity that is null", { ...good, height: null }, "wrongKind", "height", "height (height of the wall): null cannot be read; write a number and one of ft, in, m, mm, mil, yd"],
     ["a check of its own", { ...good, layers: [] }, "wrongKind", "layers", "layers: a list cannot be read; give one layer at least"],
     ["a limit, far inside", { ...good, layers: [good.layers[0], { kind: "board", thickness: "3 in" }] }, "tooHigh", "layers.1.thickness", "layers[1].thickness (thickness of the board): is 3 in, but must be at most 2 in"],
-    ["an unknown kind", { ...good, layers: [{ kind: "bord", thickness: "1 in" }] }, "notAChoice", "layers.0.kind", 'layers[0].kind: "bord" is not offered; write one of board, film'],
+    ["an unknown kind", { ...good, layers: [{ kind: "bord", thickness: "1 in" }] }, "notAChoice", "layers.0.kind", 'layers[0].kind: "bord" is not offered; did you mean board?'],
     ["no kind", { ...good, layers: [{ thickness: "1 in" }] }, "missing", "layers.0.kind", "layers[0].kind: is missing; write one of board, film"],
     ["a misspelt key far inside", { ...good, layers: [{ kind: "film", thickness: "1 mil", coat: 2 }] }, "unknown", "layers.0.coat", "layers[0].coat: is not known here; did you mean coats?"],
     ["a key that only another kind has", { ...good, layers: [{ kind: "board", thickness: "1 in", coats: 2 }] }, "unknown", "layers.0.coats", "layers[0].coats: is not known here; there are kind, thickness"],

@@ -42,7 +42,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["layers", 6, "beyond"], undefined, /^missing layers\[6\]\.beyond: .* such as 0 in/],
   [["layers", 3, "over"], "sheeting", /^notAChoice layers\[3\]\.over: "sheeting" .*: sheathing, cement board$/],
   [["layers", 8, "beyond"], "1 in", /^unknown layers\[8\]\.beyond: .* only sills and heads/],
-  [["layers", 8, "along"], ["soffit"], /^notAChoice layers\[8\]\.along\[0\]: "soffit" is not offered; write one of base, sills/],
+  [["layers", 8, "along"], ["soffit"], /^notAChoice layers\[8\]\.along\[0\]: "soffit" is not offered; did you mean soffits\?/],
   [["layers", 8, "along"], ["round openings"], /^refused layers\[8\]\.along: round openings: the job has none of these/],
   [["layers", 12, "widht"], "1 in", /^unknown layers\[12\]\.widht: is not known here; did you mean width\?/],
   // packs, allowances, spare
@@ -61,7 +61,7 @@ const cases: readonly (readonly [path: readonly (string | number)[], value: unkn
   [["weights", "hoistLoad"], "100 lb", /^tooLow weights\.perPack\.flat units\.packsPerTrip/],
   // labour
   [["labour", "tasks", 0, "of"], "stone fase", /^notAChoice labour\.tasks\[0\]\.of: "stone fase" is not offered; did you mean stone face\?/],
-  [["labour", "tasks", 0, "per"], "100 ft", /^wrongDimension labour\.tasks\[0\]\.per: "100 ft" is length/],
+  [["labour", "tasks", 0, "per"], "100 ft", /^wrongDimension labour\.tasks\[0\]\.per: "100 ft" is a length/],
   [["labour", "tasks", 0, "per"], "0 ft2", /^tooLow labour\.tasks\[0\]\.per: is 0 ft2, but must be above 0/],
   [["labour", "efficiency"], "120 %", /^tooHigh labour\.efficiency/],
   // prices

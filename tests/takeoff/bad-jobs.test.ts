@@ -28,7 +28,7 @@ describe("a bad job", () => {
     const problems = problemsOf({ ...good, elevations: [{ name: "north", shape: { kind: "rectangle", width: "40", height: "8 gal" }, openings: [], outsideCorners: [], hight: 1 }], measuredTo: "paint" });
     expect(problems).toHaveLength(4);
     expect(problems.join("\n")).toContain('noUnit elevations[0].shape.width: "40" has no unit');
-    expect(problems.join("\n")).toContain('wrongDimension elevations[0].shape.height: "8 gal" is volume');
+    expect(problems.join("\n")).toContain('wrongDimension elevations[0].shape.height: "8 gal" is a volume');
     expect(problems.join("\n")).toContain("unknown elevations[0].hight: is not known here");
     expect(problems.join("\n")).toContain('notAChoice measuredTo: "paint" is not offered; write one of backing, stoneFace');
   });

@@ -106,7 +106,7 @@ describe("rows that are wrong", () => {
     const taken = await all([{ wall: "A", width: "40", height: "9 gal", windows: 0, corners: 0 }]);
     const told = taken.flatMap((row) => (row.ok ? [] : row.problems.map((one) => problemText(one, spanish))));
     expect(told).toEqual([
-      'rows[2].width (ancho de la pared): "40" no lleva unidad; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm',
+      'rows[2].width (ancho de la pared): "40" no lleva unidad; escriba un número y una de estas unidades: ft, in, m, mm, mil, yd',
       expect.stringMatching(/^rows\[2\]\.height \(.*\): "9 gal" es .*; escriba un número y una de estas unidades: /),
     ]);
   });

@@ -106,8 +106,8 @@ describe("a refusal as it is met", () => {
       "wall.kind: segment: un remate curvo no se traza; trace la pared debajo de él, o el rectángulo que lo encierra, con la curva cortada de lo que se traza",
     ]],
     [boardLayout, { ...boardJob, wall, openings: [{ shape: { kind: "rectangle", width: "4 ft", height: "4 ft" }, left: "10 ft", bottom: "2 ft" }] }, ["openings[0]: el vano se sale de la pared"]],
-    [boardLayout, { ...boardJob, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: mil, in, ft, yd, um, mm"]],
-    [boardLayout, { ...boardJob, wall, openings: {}, studs: 16 }, ["openings (vanos de la pared, cada uno con su lugar): un objeto no se puede leer; escriba una lista", "studs (montantes de la pared): 16 no se puede leer; escriba un objeto"]],
+    [boardLayout, { ...boardJob, wall: { kind: "polygon", points: [{ x: "0 ft", y: "0 ft" }, { x: "1 ft" }] } }, ["wall.points[1].y (qué tan alta está la esquina): falta; escriba un número y una de estas unidades: ft, in, m, mm, mil, yd"]],
+    [boardLayout, { ...boardJob, wall, openings: {}, studs: 16 }, ["openings (vanos de la pared, cada uno con su lugar): un objeto no se puede leer; escriba una lista", "studs (montantes de la pared): 16 no se puede leer; dé un objeto con spacing, start"]],
     [takeOff, { ...entranceInFeet, weights: { perPack: { stone: "60 lb" } } }, [expect.stringMatching(/^weights\.perPack\.stone \(peso de un paquete [^)]*\): no se conoce aquí; (?:la lista tiene|¿quiso decir) /)]],
     [toolingLoss, { profile: "raked", width: "3/8 in", depth: "3/4 in", toolRadius: "1/4 in", profileDepth: "3/16 in" }, ["toolRadius (radio del llaguero; para una junta cóncava): no lo escriba para una junta rehundida (raked)"]],
   ])("%#", (run, input, texts) => {
