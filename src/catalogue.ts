@@ -59,7 +59,7 @@ import {
 } from "./shapes/index.js";
 import {
   backingFace, columnFaces, compareTakeOffs, cornerPacks, courseHeight, deliveredWeight, edgeBacking, faceGrowth,
-  faceLoss, fastenersByArea, hoistTrips, labourHours, lathSheets, linePrice, overrunLength, returnCornerCover,
+  faceLoss, fastenersByArea, hoistTrips, lathSheets, linePrice, overrunLength, paidHours, returnCornerCover,
   shareOfPrice, soffitFace, spareUnits, stoneFace, takeOff, unitsByElevation, unitsPlaced, wallCornerCover,
 } from "./takeoff/index.js";
 import {
@@ -119,7 +119,7 @@ export const catalogue: readonly AnyCallable[] = /* @__PURE__ */ Object.freeze<A
   archedOpening, circle, circularSegment, gable, openingMeasures, polygonEdge, rectangle, trapezoid, wallMeasures,
   // takeoff
   backingFace, columnFaces, compareTakeOffs, cornerPacks, courseHeight, deliveredWeight, edgeBacking, faceGrowth,
-  faceLoss, fastenersByArea, hoistTrips, labourHours, lathSheets, linePrice, overrunLength, returnCornerCover,
+  faceLoss, fastenersByArea, hoistTrips, lathSheets, linePrice, overrunLength, paidHours, returnCornerCover,
   shareOfPrice, soffitFace, spareUnits, stoneFace, takeOff, unitsByElevation, unitsPlaced, wallCornerCover,
   // timing
   ageFactorByArrhenius, ageFactorByDoubling, ageForStrength, concreteStrengthShare, coverTonight, efflorescence,

@@ -13,7 +13,7 @@ export const areaLabour = /* @__PURE__ */ calculation({
   id: "planning.area-labour",
   title: "Labour for an area",
   given: {
-    area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area to be worked on", above: 0 },
+    area: { is: "area", unit: ["ft2", "m2"], symbol: "A", says: "area to be worked on", atLeast: 0 },
     perArea: { is: "area", unit: ["ft2", "m2"], symbol: "A_p", says: "area the hours are for", above: 0 },
     hours: { is: "time", unit: "h", symbol: "T", says: "hours of one person at the tool for that much", above: 0 },
     factor: { is: "ratio", symbol: "f", says: "how many times as long it takes here as the rate says: high, cut up or small work; 1 where the rate is for such work", above: 0 },

@@ -13,7 +13,7 @@ export const countLabour = /* @__PURE__ */ calculation({
   id: "planning.count-labour",
   title: "Labour for so many pieces",
   given: {
-    count: { is: "count", symbol: "n", says: "pieces to be worked on", above: 0 },
+    count: { is: "count", symbol: "n", says: "pieces to be worked on", atLeast: 0 },
     perCount: { is: "count", symbol: "n_p", says: "pieces the hours are for", above: 0 },
     hours: { is: "time", unit: "h", symbol: "T", says: "hours of one person at the tool for that much", above: 0 },
     factor: { is: "ratio", symbol: "f", says: "how many times as long it takes here as the rate says: high, cut up or small work; 1 where the rate is for such work", above: 0 },

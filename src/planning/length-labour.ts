@@ -13,7 +13,7 @@ export const lengthLabour = /* @__PURE__ */ calculation({
   id: "planning.length-labour",
   title: "Labour for a length",
   given: {
-    length: { is: "length", unit: ["ft", "m"], symbol: "l", says: "length to be worked on", above: 0 },
+    length: { is: "length", unit: ["ft", "m"], symbol: "l", says: "length to be worked on", atLeast: 0 },
     perLength: { is: "length", unit: ["ft", "m"], symbol: "l_p", says: "length the hours are for", above: 0 },
     hours: { is: "time", unit: "h", symbol: "T", says: "hours of one person at the tool for that much", above: 0 },
     factor: { is: "ratio", symbol: "f", says: "how many times as long it takes here as the rate says: high, cut up or small work; 1 where the rate is for such work", above: 0 },

@@ -13,7 +13,7 @@ export const volumeLabour = /* @__PURE__ */ calculation({
   id: "planning.volume-labour",
   title: "Labour for a volume",
   given: {
-    volume: { is: "volume", unit: ["ft3", "L"], symbol: "V", says: "volume to be worked on", above: 0 },
+    volume: { is: "volume", unit: ["ft3", "L"], symbol: "V", says: "volume to be worked on", atLeast: 0 },
     perVolume: { is: "volume", unit: ["ft3", "L"], symbol: "V_p", says: "volume the hours are for", above: 0 },
     hours: { is: "time", unit: "h", symbol: "T", says: "hours of one person at the tool for that much", above: 0 },
     factor: { is: "ratio", symbol: "f", says: "how many times as long it takes here as the rate says: high, cut up or small work; 1 where the rate is for such work", above: 0 },

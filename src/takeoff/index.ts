@@ -19,7 +19,7 @@ export { fastenersByArea } from "./fasteners-by-area.js";
 export type { Cells, FromColumn, WallPattern } from "./rows/fill-wall.js";
 export { hoistTrips } from "./hoist-trips.js";
 export type { Assembly, Job } from "./job.js";
-export { labourHours } from "./labour-hours.js";
+export { paidHours } from "./paid-hours.js";
 export { lathSheets } from "./lath-sheets.js";
 export { linePrice } from "./line-price.js";
 export type { Check } from "./lists/checks.js";

@@ -63,6 +63,7 @@ export const labour = /* @__PURE__ */ atFirstUse(() =>
         hours: quantityField("time", { says: "hours of one person at the tool", above: 0 }),
         // Of which dimension it is follows from what is worked on, so it is read with that.
         per: telling("amount that the hours are for", z.custom<QuantityInput>(() => true)),
+        factor: z.optional(quantityField("ratio", { says: "how many times as long it takes here as the rate says", above: 0, atMost: 20 })),
       }),
     )),
   }));

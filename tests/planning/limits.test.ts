@@ -25,18 +25,18 @@ import { usedAgainstPlan } from "../../src/planning/used-against-plan.js";
 import { itHoldsTheLimits, itHoldsTheLimitsIn } from "../support/limits.js";
 
 describe("limits", () => {
-  itHoldsTheLimits(areaLabour, { area: "above 0 ft2", perArea: "above 0 ft2", hours: "above 0 h", factor: "above 0 %" });
+  itHoldsTheLimits(areaLabour, { area: "from 0 ft2", perArea: "above 0 ft2", hours: "above 0 h", factor: "above 0 %" });
   itHoldsTheLimits(batchesInDay, { volume: "above 0 ft3", labourToday: "above 0 h", labour: "above 0 h", batch: "above 0 ft3" });
   itHoldsTheLimits(bedFromUsage, { bagsUsed: "above 0", bagYield: "above 0 ft3", lossShare: "from 0 %, below 100 %", area: "above 0 ft2", plannedBed: "above 0 in" });
-  itHoldsTheLimits(countLabour, { count: "above 0", perCount: "above 0", hours: "above 0 h", factor: "above 0 %" });
+  itHoldsTheLimits(countLabour, { count: "from 0", perCount: "above 0", hours: "above 0 h", factor: "above 0 %" });
   itHoldsTheLimits(crewDuration, { labour: "above 0 h", crew: "above 0", availability: "above 0 %, to 100 %", equivalent: "above 0 %, to 300 %", personDay: "above 0 h, to 24 h, usually 8 h" });
   itHoldsTheLimits(labourTime, { labour: "above 0 h", persons: "above 0", availability: "above 0 %, to 100 %", shiftShare: "above 0 %, to 100 %" });
-  itHoldsTheLimits(lengthLabour, { length: "above 0 ft", perLength: "above 0 ft", hours: "above 0 h", factor: "above 0 %" });
+  itHoldsTheLimits(lengthLabour, { length: "from 0 ft", perLength: "above 0 ft", hours: "above 0 h", factor: "above 0 %" });
   itHoldsTheLimits(placeArea, { left: "any ft", right: "any ft", bottom: "any ft", top: "any ft" });
   itHoldsTheLimits(shiftShare, { shift: "above 0 h, to 24 h", breaks: "from 0 h" });
   itHoldsTheLimits(stretchLabour, { lasts: "from 0 h", persons: "above 0", availability: "above 0 %, to 100 %", shiftShare: "above 0 %, to 100 %" });
   itHoldsTheLimits(toolTime, { workday: "above 0 h, to 24 h", lunch: "from 0 h", travel: "from 0 h", breaks: "from 0 h", paid: "above 0 h, to 24 h", personDay: "above 0 h, to 24 h, usually 8 h" });
-  itHoldsTheLimits(volumeLabour, { volume: "above 0 ft3", perVolume: "above 0 ft3", hours: "above 0 h", factor: "above 0 %" });
+  itHoldsTheLimits(volumeLabour, { volume: "from 0 ft3", perVolume: "above 0 ft3", hours: "above 0 h", factor: "above 0 %" });
   itHoldsTheLimits(wasteFromUsage, { bought: "above 0", leftOver: "from 0", netPacks: "above 0", waste: "from 0 %, below 100 %" });
   itHoldsTheLimits(waterFromUsage, { bagsUsed: "above 0", water: "above 0 qt", waterLow: "above 0 qt", waterHigh: "above 0 qt" });
   itHoldsTheLimits(waterRatio, { dryMass: "above 0 lb", water: "from 0 qt" });

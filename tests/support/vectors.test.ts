@@ -73,6 +73,10 @@ describe("vectorUse", () => {
     expect([...used, ...unused, ...Object.keys(notUsedWithReason)].sort()).toEqual(vectorRows.map(({ id }) => id).sort());
   });
 
+  test("every row is used, or it is said why not", () => {
+    expect(vectorUse().unused).toEqual([]);
+  });
+
   test("takes topics with those under them, and ids by a star", () => {
     const idsOf = (...scopes: readonly string[]): readonly string[] => {
       const { used, unused, notUsedWithReason } = vectorUse(...scopes);

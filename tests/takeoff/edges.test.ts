@@ -322,7 +322,7 @@ describe("hours", () => {
   const answers = (count: number): ReturnType<typeof taken>["answers"] => taken({ ...entranceInFeet, labour: { ...entranceInFeet.labour, tasks: entranceInFeet.labour?.tasks.slice(1, 1 + count) } }).answers;
 
   it("are added up from one task on, and are none without a task", () => {
-    // 0.25 h a foot of corner edge, at 80 %: the paid hours are a quarter more.
+    // 0.2 h a foot of corner edge, a quarter more here, at 80 %: the paid hours are a quarter more.
     const { labour, hours } = answers(1);
     expect([labour?.length, hours?.toolHours.toString()]).toEqual([1, labour?.[0]?.toolHours.toString()]);
     expect((hours?.paidHours.toNumber("h") ?? 0) / (hours?.toolHours.toNumber("h") ?? 1)).toBeCloseTo(1.25, 9);

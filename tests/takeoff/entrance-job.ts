@@ -113,8 +113,8 @@ function entrance(write: Write): Job {
     labour: {
       efficiency: "80 %",
       tasks: [
-        { name: "set stone", of: "stone face", hours: "20 h", per: "100 ft2" },
-        { name: "set corners", of: "corner edges", hours: "0.25 h", per: ft(1) },
+        { name: "set stone", of: "stone face", hours: "20 h", per: "100 ft2", factor: 1 },
+        { name: "set corners", of: "corner edges", hours: "0.2 h", per: ft(1), factor: "125 %" },
         { name: "screw cement board", of: "cement board screws", hours: "1 h", per: 180 },
       ],
     },

@@ -113,7 +113,7 @@ describe.each([
     );
   });
 
-  it("hours: 20 * 781.75/100 + 0.25 * 120 + 1440/180 = 194.35 at the tool, / 0.80 paid", () => {
+  it("hours: 20 * 781.75/100 + 0.2 * 1.25 * 120 + 1440/180 = 194.35 at the tool, / 0.80 paid", () => {
     expect([list.hours?.toolHours, list.hours?.paidHours].map((hours) => hours?.to("h").toString())).toEqual(["194.35", "242.9375"]);
   });
 

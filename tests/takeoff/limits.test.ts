@@ -11,10 +11,10 @@ import { faceGrowth } from "../../src/takeoff/face-growth.js";
 import { faceLoss } from "../../src/takeoff/face-loss.js";
 import { fastenersByArea } from "../../src/takeoff/fasteners-by-area.js";
 import { hoistTrips } from "../../src/takeoff/hoist-trips.js";
-import { labourHours } from "../../src/takeoff/labour-hours.js";
 import { lathSheets } from "../../src/takeoff/lath-sheets.js";
 import { linePrice } from "../../src/takeoff/line-price.js";
 import { overrunLength } from "../../src/takeoff/overrun-length.js";
+import { paidHours } from "../../src/takeoff/paid-hours.js";
 import { returnCornerCover } from "../../src/takeoff/return-corner-cover.js";
 import { shareOfPrice } from "../../src/takeoff/share-of-price.js";
 import { soffitFace } from "../../src/takeoff/soffit-face.js";
@@ -38,10 +38,10 @@ describe("limits", () => {
   itHoldsTheLimits(faceLoss, { insideFaces: "from 0 ft", unitThickness: "above 0 in", bed: "from 0 in" });
   itHoldsTheLimits(fastenersByArea, { area: "above 0 ft2", fastenersPerArea: "above 0 /ft2", waste: "from 0 %, below 100 %", packCount: "from 1, whole" });
   itHoldsTheLimits(hoistTrips, { packs: "from 1, whole", packMass: "above 0 lb", hoistLoad: "above 0 lb" });
-  itHoldsTheLimits(labourHours, { work: "from 0 %", hoursPer: "above 0 h", efficiency: "above 0 %, to 100 %" });
   itHoldsTheLimits(lathSheets, { area: "above 0 ft2", sheetWidth: "above 0 in", sheetLength: "above 0 ft", sideLap: "from 0 in", endLap: "from 0 in", waste: "from 0 %, below 100 %" });
   itHoldsTheLimits(linePrice, { packs: "from 0, whole", packPrice: "from 0 %", markup: "from 0 %", smallest: "above 0 %" });
   itHoldsTheLimits(overrunLength, { length: "above 0 ft", ends: "from 1, whole", beyond: "from 0 in" });
+  itHoldsTheLimits(paidHours, { toolHours: "from 0 h", efficiency: "above 0 %, to 100 %" });
   itHoldsTheLimits(returnCornerCover, { edgeHeight: "above 0 ft", longLeg: "above 0 in", shortLeg: "above 0 in", returnDepth: "above 0 in" });
   itHoldsTheLimits(shareOfPrice, { lines: "from 0 %", share: "from 0 %", smallest: "above 0 %" });
   itHoldsTheLimits(soffitFace, { length: "above 0 ft", depth: "above 0 ft" });
@@ -66,7 +66,7 @@ describe("limits", () => {
     "layers.10.spacers.perUnit": "above 0", "layers.10.spacers.reuseShare": "from 0 %, below 100 %", "layers.11.squeezeOut": some, "layers.12.length": "from 0 ft", "layers.12.width": size,
     "packs.sheathing screws.pieces": "from 1, whole", "packs.ledger.length": size, "packs.barrier.volume": "above 0 gal", "packs.setting mortar.bag": "above 0 lb", "packs.setting mortar.yield": "above 0 ft3",
     "packs.setting mortar.waterLow": "above 0 qt", "packs.setting mortar.waterHigh": "above 0 qt", "allowances.sheathing.waste": "from 0 %, below 100 %", "allowances.barrier.lossShare": "from 0 %, below 100 %",
-    "spare.flat units": "above 0 %, below 100 %", "weights.perPack.sheathing": "above 0 lb", "weights.hoistLoad": "above 0 lb", "labour.efficiency": "above 0 %, to 100 %", "labour.tasks.0.hours": "above 0 h",
+    "spare.flat units": "above 0 %, below 100 %", "weights.perPack.sheathing": "above 0 lb", "weights.hoistLoad": "above 0 lb", "labour.efficiency": "above 0 %, to 100 %", "labour.tasks.0.hours": "above 0 h", "labour.tasks.0.factor": "above 0 %, to 2000 %",
     "prices.markup": "from 0 %", "prices.tax": "from 0 %", "prices.allowance.share": "from 0 %", "prices.items.setting mortar.markup": "from 0 %",
   });
 

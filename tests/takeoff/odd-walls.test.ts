@@ -38,8 +38,8 @@ describe("units laid tight", () => {
   it("leave nothing for joint mortar to fill", () => {
     const joints: Layer = { kind: "joints", name: "joint mortar", squeezeOut: "0 in", tooling: { profile: "flush" } };
     const job = { ...tight, layers: [...tight.layers, joints], packs: { ...tight.packs, "joint mortar": bag }, allowances: { ...tight.allowances, "joint mortar": { waste: "10 %" } } };
-    expect(listOf(job)).toEqual(["headJoint", "bedJoint"].map((key) =>
-      `tooLow layers[2].${key}: is 0 in, but must be above 0, since joint mortar fills it; leave joint mortar out where units are laid tight`));
+    expect(listOf(job)).toEqual([["headJoint", "upright"], ["bedJoint", "level"]].map(([key, which]) =>
+      `tooLow layers[2].${key ?? ""} (width of the ${which ?? ""} joints): is 0 in, but must be above 0, since joint mortar fills it; leave joint mortar out where units are laid tight`));
   });
 });
 
@@ -48,7 +48,7 @@ describe("the foot of a wall", () => {
     // Two doors of 6 ft are 12 ft; the other wall would have lent the 2 ft, and 18 ft of ledger would have been ordered for 20.
     const other = { name: "back", shape: { kind: "rectangle", width: "20 ft", height: "10 ft" }, openings: [], outsideCorners: [] };
     expect(listOf({ ...tight, elevations: [front([door("6 ft", "3 ft", { count: 2 })]), other] })).toEqual([
-      "refused elevations[0].openings: openings of 12 ft at the foot of the wall: front is 10 ft wide",
+      "refused elevations[0].openings (openings in the wall): openings of 12 ft at the foot of the wall: front is 10 ft wide",
     ]);
     expect(listOf({ ...tight, elevations: [front([door("5 ft", "3 ft", { count: 2 })]), other] })[0]).toBe("ledger: 20 ft, 20 ft, 2");
     expect(listOf({ ...tight, elevations: [front([door("6 ft", "3 ft", { count: 2, toBase: false })]), other] })[0]).toBe("ledger: 30 ft, 30 ft, 2");

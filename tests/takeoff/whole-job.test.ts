@@ -16,7 +16,7 @@ const rows: readonly (Answered | LeftOut)[] = [
   /* 3 */ ["whether such a unit is within what may be adhered", "veneerLimits"],
   /* 4 */ ["what the wall weighs wet, layer by layer", "assemblyWeight", "weightOnStud"],
   /* 5 */ ["whether the studs are stiff enough", "framingDeflection"],
-  /* 6 */ ["how many hours the crew needs", "crewDays", "labourHours"],
+  /* 6 */ ["how many hours the crew needs", "crewDays", "paidHours"],
   /* 7 */ ["what share of paid time is time at the tool", "toolTime", "crewDays"],
   /* 8 */ ["how much slower it goes high up or much cut up", "crewDays", "stretchLabour"],
   /* 9 */ ["how many days the weather takes", "weatherDays"],

@@ -34,8 +34,6 @@ export const takeoff = {
   "what the hoist may lift at a time, from its plate": "lo que puede izar el malacate de una vez, según su placa",
   "whole packs in a trip": "paquetes enteros en un viaje",
   trips: "viajes",
-  "how often the amount that the rate is for goes into the work": "cuántas veces entra en el trabajo la cantidad para la que es el rendimiento",
-  "hours of one person at the tool for that amount, from your own records": "horas de una persona con la herramienta en la mano para esa cantidad, según sus propios registros",
   "paid hours of one person": "horas pagadas de una persona",
   "area to be lathed, openings out and returns in": "área que lleva malla, sin vanos y con retornos",
   "width of a sheet": "ancho de una hoja de malla",
