@@ -81,6 +81,8 @@ function cell(value: unknown, reader: Reader): Cell | undefined {
 function flat(record: object, readers: readonly Reader[]): Readonly<Record<string, unknown>> {
   const entries = Object.entries(record as Readonly<Record<string, unknown>>).flatMap(([key, value]): (readonly [string, unknown])[] => {
     if (typeof value !== "object" || value === null || Array.isArray(value) || inEach(value, readers) !== undefined) return [[spaced(key), value]];
+    // How a figure came about is told beside it, among the parts, not in columns of its row.
+    if ("steps" in value && "parts" in value) return [];
     return Object.entries(flat(value, readers)).map(([inner, one]) => [`${spaced(key)}, ${inner}`, one]);
   });
   return Object.fromEntries(entries);

@@ -63,6 +63,14 @@ describe("bad input", () => {
     expect(messages).toMatch(/orientation/i);
     expect(messages).toMatch(/screws\.spacing/i);
     expect(await page.getAttribute("#in-input", "aria-invalid")).toBe("true");
+    // Each leads to its line, by keyboard too, and marks what is at fault there.
+    const lines = (await page.inputValue("#in-input")).split("\n");
+    const lead = page.locator("#in-input-problem li", { hasText: /screws\.spacing/i }).getByRole("button");
+    expect(await lead.textContent()).toBe(`Line ${String(lines.findIndex((line) => line.includes('"8 lb"')) + 1)}`);
+    await lead.press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("in-input");
+    const marked = await page.$eval("#in-input", (field) => (field as HTMLTextAreaElement).value.slice((field as HTMLTextAreaElement).selectionStart, (field as HTMLTextAreaElement).selectionEnd));
+    expect(marked).toBe('"spacing": "8 lb"');
     await page.fill("#in-input", "{");
     await page.locator("#in-input-problem li", { hasText: "no JSON" }).waitFor();
     await page.close();

@@ -8,6 +8,7 @@ import { squareNotchBed } from "../../src/mortar/index.js";
 import { pullOutTo2016 } from "../../src/fasteners/index.js";
 import { markdown, text } from "../../src/render/index.js";
 import type { Solution } from "../../src/core/index.js";
+import { takeOff } from "../../src/takeoff/index.js";
 
 const solutions: readonly (readonly [string, Solution])[] = [
   ["coursed face", coursedFace.solve({ area: "312 ft2", unitLength: "11-5/8 in", unitHeight: "3-5/8 in", depth: "3/4 in" })],
@@ -75,4 +76,17 @@ describe("rendering", () => {
     expect(() => text(value as never)).toThrow(TypeError);
     expect(() => markdown(value as never)).toThrow(TypeError);
   });
+});
+
+it("an order list has a column for each figure of a line, and none for the solutions behind it", () => {
+  const list = takeOff.solve({
+    measuredTo: "backing",
+    elevations: [{ name: "north", shape: { kind: "rectangle", width: "40 ft", height: "8 ft" }, openings: [], outsideCorners: [] }],
+    layers: [{ kind: "foam board", name: "foam", boardWidth: "4 ft", boardHeight: "8 ft" }],
+    packs: {},
+    allowances: { foam: { waste: "10 %" } },
+  });
+  const written = text(list, { parts: false });
+  expect(written).toMatch(/^ *item +layer +net +allowance +allowance is +to order +packs/m);
+  expect(written).not.toContain("solution");
 });

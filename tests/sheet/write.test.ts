@@ -4,9 +4,10 @@ import { describe, expect, it, vi } from "vitest";
 import { calculation, quantity } from "../../src/core/index.js";
 import { coursedFace } from "../../src/joints/index.js";
 import { bedMortar } from "../../src/mortar/index.js";
-import { csvText, recordTable, spreadsheetFormula, stepsTable, workbook } from "../../src/sheet/index.js";
+import { csvText, orderWorkbook, recordTable, spreadsheetFormula, stepsTable, workbook } from "../../src/sheet/index.js";
 import { parseFormula } from "../../src/core/formula.js";
 import { legalName, legalTitle } from "../../src/sheet/workbook/defined-names.js";
+import { takeOff } from "../../src/takeoff/index.js";
 import { byHand } from "../support/demo.js";
 
 const wall = { area: "312 ft2", unitLength: "11-5/8 in", unitHeight: "3-5/8 in", depth: "3/4 in" } as const;
@@ -109,4 +110,16 @@ describe("a CSV", () => {
   it("of worked steps has every formula", () => {
     expect(csvText(stepsTable(coursedFace.solve(wall)))).toContain("volume,2.38037109375,ft3,area * jointShare * depth");
   });
+});
+
+it("the sheet of givens says where one area stands in several cells: who changes one wall changes all", () => {
+  const wall = { name: "north", shape: { kind: "rectangle", width: "40 ft", height: "8 ft" }, openings: [], outsideCorners: [] } as const;
+  const barrier = { kind: "barrier", name: "barrier", wetFilm: "18 mil", coats: 2 } as const;
+  const foam = { kind: "foam board", name: "foam", boardWidth: "4 ft", boardHeight: "8 ft" } as const;
+  const buying = { packs: { barrier: { volume: "5 gal" } }, allowances: { barrier: { lossShare: "20 %" } } } as const;
+  const sheetOf = (list: ReturnType<typeof takeOff.solve>): string => strFromU8(unzipSync(orderWorkbook(list))["xl/worksheets/sheet2.xml"] ?? new Uint8Array());
+  const one = takeOff.solve({ measuredTo: "backing", elevations: [wall], layers: [barrier], ...buying });
+  const two = takeOff.solve({ measuredTo: "backing", elevations: [wall], layers: [foam, barrier], packs: buying.packs, allowances: { ...buying.allowances, foam: { waste: "10 %" } } });
+  expect(sheetOf(one)).not.toContain("change each");
+  expect(sheetOf(two)).toContain("Measured apart for several layers, so change each: walls, openings in.");
 });

@@ -3,6 +3,7 @@ import type { Entries } from "../../../src/core/definition.js";
 import { pathText, type Problem } from "../../../src/core/problems.js";
 import { capital } from "../shared/words.js";
 import { entriesOf, fieldId } from "../shared/inputs.js";
+import { lineAt, placeAt } from "./json-places.js";
 
 /** What a reader fills in: reads it, fills it, and shows what is wrong where it is wrong. */
 export interface Inputs {
@@ -69,13 +70,32 @@ export function jsonInput(form: HTMLFormElement): Inputs {
     },
     show(problems) {
       const list = document.getElementById("in-input-problem") as HTMLElement;
-      list.replaceChildren(...problems.map(({ message }) => Object.assign(document.createElement("li"), { textContent: capital(message) })));
+      list.replaceChildren(...problems.map((one) => {
+        const item = Object.assign(document.createElement("li"), { textContent: `${capital(one.message)} ` });
+        // Where the whole is at fault, or no JSON, there is no line to lead to.
+        if (one.path.length > 0) item.append(toLine(field, one.path));
+        return item;
+      }));
       list.hidden = problems.length === 0;
       if (problems.length > 0) field.setAttribute("aria-invalid", "true");
       else field.removeAttribute("aria-invalid");
       return [];
     },
   };
+}
+
+/** A button that leads to the line of the text where a problem lies, and marks what is at fault there. */
+function toLine(field: HTMLTextAreaElement, path: Problem["path"]): HTMLButtonElement {
+  const { start, end } = placeAt(field.value, path);
+  const line = lineAt(field.value, start);
+  const button = Object.assign(document.createElement("button"), { type: "button", className: "to-line", textContent: `Line ${String(line)}` });
+  button.addEventListener("click", () => {
+    field.focus();
+    field.setSelectionRange(start, end);
+    // A browser does not scroll a field to what is marked in it; lines that wrap make it land somewhat above.
+    field.scrollTop = Math.max(0, (line - 3) * Number.parseFloat(getComputedStyle(field).lineHeight));
+  });
+  return button;
 }
 
 function tell(id: string, messages: readonly string[]): void {

@@ -1,3 +1,4 @@
+import { isNought } from "../../core/quantity-arithmetic.js";
 import { unitSymbol } from "../../core/units.js";
 import { fullAddress, headRow, type Page, type Row } from "../workbook/page.js";
 import type { GivenCell } from "./blocks.js";
@@ -21,11 +22,18 @@ export function givensPage(heading: string, cells: readonly GivenCell[], book: B
     rows: [
       [{ use: "title", value: heading }],
       [{ use: "note", value: "Change a marked cell, and every answer follows. A cell that is empty, no number or beyond its limits gives #N/A, and no answer." }],
-      [{ use: "note", value: "The numbers in brackets are those of the sheet of sources." }],
+      [{ use: "note", value: `The numbers in brackets are those of the sheet of sources.${apart(cells)}` }],
       headRow(["what is given", "value", "unit", "must be", "used in", "source"], ["value"]),
       ...rows,
     ],
   };
+}
+
+/** Which areas stand in several cells: who changes one of them wants to change all, or the layers no longer agree. */
+function apart(cells: readonly GivenCell[]): string {
+  const areas = cells.filter(({ value }) => value.dimension === "area" && !isNought(value)).map(({ says }) => says);
+  const several = [...new Set(areas.filter((says, index) => areas.indexOf(says) !== index))];
+  return several.length === 0 ? "" : ` Measured apart for several layers, so change each: ${several.join("; ")}.`;
 }
 
 function givenRow({ value, name, says, assumed, blocks }: GivenCell, row: number, book: Book): Row {
