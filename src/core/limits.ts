@@ -58,5 +58,5 @@ export function beyondLimit(limits: readonly Limit[], quantity: Quantity): Pick<
   if (broken === undefined) return undefined;
   const given = quantity.toString();
   const percent = quantity.unit === "ratio" && broken.code === "tooHigh" ? { percent: `${given} %` } : {};
-  return { code: broken.code, given, wanted: { ...(broken.wanted as object), ...percent } as Wanted };
+  return { code: broken.code, given, wanted: { ...broken.wanted, ...percent } };
 }
