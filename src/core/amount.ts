@@ -164,5 +164,5 @@ function decimalOf(whole: string, decimals: string, power: number): Fraction {
 
 /** The exact value as text that reads back equal: `"3/8"`, `"12"`; a decimal of 30 digits where it is approximate. */
 export function amountText(amount: Amount): string {
-  return isExact(amount) ? amount.toString() : amount.toSignificantDigits(30).toString();
+  return isExact(amount) ? amount.toString() : amount.toSignificantDigits(30).toFixed();
 }

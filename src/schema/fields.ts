@@ -101,11 +101,13 @@ export function fieldRow(part: object): (FieldRow & { readonly is: DimensionName
   return described.get(part);
 }
 
-/** What a wall is measured in comes first; `mil` and `um` are for film. */
-const lengths = ["ft", "in", "m", "mm"];
+/** The units that are proposed first in nested input: what a wall is measured in, for `mil` and `um` are for film. */
+export function proposedUnits(dimension: DimensionName): readonly string[] {
+  return dimension === "length" ? ["ft", "in", "m", "mm"] : [];
+}
 
 function readLimited<D extends DimensionName>(dimension: D, given: unknown, row: FieldRow, limits: readonly Limit[]): Quantity<D> | Trouble {
-  const place = { path: [], says: row.says, propose: dimension === "length" ? lengths : [] };
+  const place = { path: [], says: row.says, propose: proposedUnits(dimension) };
   const read = readQuantity(dimension, given, place);
   if ("code" in read) return given === undefined ? { ...read, code: "missing", given: "" } : read;
   const amount: unknown = amountOf(read);

@@ -5,10 +5,10 @@ import { spaced } from "../core/spaced.js";
 import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
 import type { DimensionName } from "../core/dimensions.js";
 import { limitTexts } from "../core/limit-texts.js";
-import { fieldsOf } from "../core/fields.js";
+import { fieldsOf, shownUnits } from "../core/fields.js";
 import type { Limited } from "../core/limits.js";
 import { unitsOf, unitSymbol } from "../core/units.js";
-import { fieldRow, partRow } from "./fields.js";
+import { fieldRow, partRow, proposedUnits } from "./fields.js";
 import type { Nested } from "./nested.js";
 
 /** A JSON Schema, draft 2020-12. */
@@ -55,18 +55,21 @@ function entrySchema(row: EntryDefinition): JsonSchema {
   const fallback = row.default === undefined ? {} : { default: row.default };
   const because = row.basis === undefined ? [] : [`default: ${basisText(row.basis)}`];
   if ("oneOf" in row) return { title: row.says, enum: (row satisfies ChoiceDefinition).oneOf, ...described(because), ...fallback };
-  const units = row.unit === undefined ? [] : [row.unit].flat();
-  return { title: row.says, ...quantitySchema(row), ...described([...unitsText(row.is, units), ...limitsText(row), ...because]), ...fallback };
+  const units = unitsFor(row.is, shownUnits(row).map(unitSymbol));
+  return { title: row.says, ...quantitySchema(row, units), ...described([...unitsText(row.is, units), ...limitsText(row), ...because]), ...fallback };
 }
 
 function described(parts: readonly string[]): JsonSchema {
   return parts.length === 0 ? {} : { description: parts.join("; ") };
 }
 
-function unitsText(is: DimensionName, shown: readonly string[]): readonly string[] {
-  if (is === "count" || is === "ratio") return [];
-  const symbols = unitsOf(is).map(unitSymbol);
-  return [`${is} in ${[...new Set([...shown, ...symbols])].join(", ")}`];
+/** The units of a dimension, those that are proposed first. */
+function unitsFor(is: DimensionName, proposed: readonly string[]): readonly string[] {
+  return [...new Set([...proposed, ...unitsOf(is).map(unitSymbol)])];
+}
+
+function unitsText(is: DimensionName, units: readonly string[]): readonly string[] {
+  return is === "count" || is === "ratio" ? [] : [`${is} in ${units.join(", ")}`];
 }
 
 function limitsText(row: Limited): readonly string[] {
@@ -75,8 +78,7 @@ function limitsText(row: Limited): readonly string[] {
 }
 
 /** A text with its unit, `{ value, unit }`; a number too for a ratio or a count. */
-function quantitySchema({ is, whole }: Limited): JsonSchema {
-  const units = [...new Set(unitsOf(is).map(unitSymbol))];
+function quantitySchema({ is, whole }: Limited, units: readonly string[]): JsonSchema {
   const text = { type: "string", minLength: 1, maxLength: 80 };
   const pair = {
     type: "object",
@@ -99,12 +101,12 @@ function answersSchema(of: object): JsonSchema {
 }
 
 /** What `toJSON` of a quantity gives: the exact value as text, and its unit. */
-function answerSchema(name: string, { is, says }: StepDefinition): JsonSchema {
+function answerSchema(name: string, step: StepDefinition): JsonSchema {
   return {
-    title: says ?? spaced(name),
-    description: is,
+    title: step.says ?? spaced(name),
+    description: step.is,
     type: "object",
-    properties: { value: { type: "string", pattern: String.raw`^-?\d+(\.\d+)?(/\d+)?$` }, unit: { enum: [...new Set(unitsOf(is).map(unitSymbol))] } },
+    properties: { value: { type: "string", pattern: String.raw`^-?\d+(\.\d+)?(/\d+)?$` }, unit: { enum: unitsFor(step.is, shownUnits(step).map(unitSymbol)) } },
     required: ["value", "unit"],
     additionalProperties: false,
   };
@@ -116,7 +118,10 @@ function nestedSchema(schema: z.ZodMiniType): JsonSchema {
     unrepresentable: "any",
     override({ zodSchema, jsonSchema }) {
       const row = fieldRow(zodSchema);
-      if (row !== undefined) Object.assign(jsonSchema, { title: row.says, ...quantitySchema(row), ...described([...unitsText(row.is, []), ...limitsText(row)]) });
+      if (row !== undefined) {
+        const units = unitsFor(row.is, proposedUnits(row.is));
+        Object.assign(jsonSchema, { title: row.says, ...quantitySchema(row, units), ...described([...unitsText(row.is, units), ...limitsText(row)]) });
+      }
       const part = row === undefined ? partRow(zodSchema) : undefined;
       if (part !== undefined) Object.assign(jsonSchema, { title: part.says, ...described(part.wanted === undefined ? [] : [part.wanted.words]) });
     },
