@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export { type FieldRow, type QuantityInput, quantityField, type QuantityField, telling } from "./fields.js";
-export { type JsonSchema, jsonSchemaOf } from "./json-schema.js";
+export { jsonSchemaOf } from "./json-schema.js";
 export { type Nested, nested } from "./nested.js";
 export { schemaOf } from "./schema-of.js";
+export type { JsonSchema } from "./schema-head.js";

@@ -1,8 +1,7 @@
 import * as z from "zod/mini";
 import { basisText } from "../core/basis.js";
 import type { AnyCallable } from "../core/callable.js";
-import { spaced } from "../core/spaced.js";
-import type { ChoiceDefinition, Definition, Entries, EntryDefinition, StepDefinition } from "../core/definition.js";
+import type { ChoiceDefinition, Definition, Entries, EntryDefinition } from "../core/definition.js";
 import type { DimensionName } from "../core/dimensions.js";
 import { limitTexts } from "../core/limit-texts.js";
 import { fieldsOf, shownUnits } from "../core/fields.js";
@@ -10,27 +9,21 @@ import type { Limited } from "../core/limits.js";
 import { unitsOf, unitSymbol } from "../core/units.js";
 import { fieldRow, partRow, proposedUnits } from "./fields.js";
 import type { Nested } from "./nested.js";
-
-/** A JSON Schema, draft 2020-12. */
-export type JsonSchema = Readonly<Record<string, unknown>>;
-
-const draft = "https://json-schema.org/draft/2020-12/schema";
+import { type JsonSchema, schemaHead } from "./schema-head.js";
 
 /**
  * The input of a calculation or a composed function as JSON Schema (2020-12), with titles, units, limits, defaults and
- * what they stand on; or, of a calculation, its answers.
+ * what they stand on. That of its answers is in `settingbed/answers`.
  *
  * @param of - a calculation, or a composed function
- * @param what - `input` unless told otherwise; `answers` for what a calculation gives as JSON
- * @throws TypeError if the answers of a composed function are asked for: they are as its code has them
+ * @throws TypeError if it is neither
  * @example
  * ```ts
  * jsonSchemaOf(coursedFace).required; // ["area", "unitLength", "unitHeight", "depth"]
  * ```
  */
-export function jsonSchemaOf(of: AnyCallable, what: "input" | "answers" = "input"): JsonSchema {
-  const head = { $schema: draft, $id: `urn:settingbed:${of.id}:${what}`, title: of.title };
-  if (what === "answers") return { ...head, ...answersSchema(of) };
+export function jsonSchemaOf(of: AnyCallable): JsonSchema {
+  const head = schemaHead(of, "input");
   if ("definition" in of) return { ...head, ...inputSchema((of.definition as Definition).given) };
   if ("given" in of) return { ...head, ...inputSchema(of.given as Entries) };
   if ("reads" in of) return { ...head, ...nestedSchema((of.reads as Nested<z.ZodMiniType>).schema) };
@@ -87,29 +80,6 @@ function quantitySchema({ is, whole }: Limited, units: readonly string[]): JsonS
     additionalProperties: false,
   };
   return { anyOf: [text, pair, ...(is === "count" || is === "ratio" ? [{ type: whole === true ? "integer" : "number" }] : [])] };
-}
-
-function answersSchema(of: object): JsonSchema {
-  if (!("definition" in of)) throw new TypeError("the answers of a composed function have no schema; they are as its types say");
-  const { steps } = of.definition as Definition;
-  return {
-    type: "object",
-    properties: Object.fromEntries(Object.entries(steps).map(([name, step]) => [name, answerSchema(name, step)])),
-    required: Object.keys(steps),
-    additionalProperties: false,
-  };
-}
-
-/** What `toJSON` of a quantity gives: the exact value as text, and its unit. */
-function answerSchema(name: string, step: StepDefinition): JsonSchema {
-  return {
-    title: step.says ?? spaced(name),
-    description: step.is,
-    type: "object",
-    properties: { value: { type: "string", pattern: String.raw`^-?\d+(\.\d+)?(/\d+)?$` }, unit: { enum: unitsFor(step.is, shownUnits(step).map(unitSymbol)) } },
-    required: ["value", "unit"],
-    additionalProperties: false,
-  };
 }
 
 function nestedSchema(schema: z.ZodMiniType): JsonSchema {

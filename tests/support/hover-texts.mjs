@@ -98,10 +98,10 @@ function within(type, name) {
 
 /** @type {Map<string, { readonly input: Schema, readonly answers?: Schema }>} by name, what goes in and what comes out */
 const schemas = new Map();
-const [{ catalogue }, { jsonSchemaOf }] = [await built("catalogue.js"), await built("schema/index.js")];
+const [{ catalogue }, { jsonSchemaOf }, { answersSchemaOf }] = await Promise.all(["catalogue.js", "schema/index.js", "answers/index.js"].map(built));
 for (const one of catalogue) {
   const name = one.id.replace(/^.*\./, "").replaceAll(/-(\w)/g, (/** @type {string} */ _, /** @type {string} */ letter) => letter.toUpperCase());
-  schemas.set(name, { input: jsonSchemaOf(one), ..."definition" in one ? { answers: jsonSchemaOf(one, "answers") } : {} });
+  schemas.set(name, { input: jsonSchemaOf(one), ..."definition" in one ? { answers: answersSchemaOf(one) } : {} });
 }
 
 for (const file of readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((one) => /\.d\.c?ts$/.test(one))) {

@@ -1,5 +1,5 @@
 import type { AnyCallable } from "../../../src/core/callable.js";
-import { type JsonSchema, jsonSchemaOf } from "../../../src/schema/json-schema.js";
+import { type JsonSchema, jsonSchemaOf } from "../../../src/schema/index.js";
 import { type Html, html } from "../shared/html.js";
 
 interface SchemaRow {
