@@ -96,7 +96,7 @@ class TypeReader {
       const { name } = property;
       const of = checker.getTypeOfSymbol(property);
       if (of.flags & ts.TypeFlags.Undefined) continue;
-      const told = ts.displayPartsToString(property.getDocumentationComment(checker)).replaceAll(/\{@link ([^}]+)\}/g, "$1").replaceAll(/\s+/g, " ").trim();
+      const told = ts.displayPartsToString(property.getDocumentationComment(checker)).replaceAll(/\{@link ([^}]+)\}/g, "$1").replaceAll(/\s+/g, " ").trim().replace(/\.$/, "");
       // Without a word of its own, its name is its title.
       properties.push([name, { ...(told === "" ? {} : { title: told }), ...this.schemaOf(of, `${at}.${name}`) }]);
       // What is undefined is not written.

@@ -1,6 +1,7 @@
 import { basisText } from "../../../src/core/basis.js";
 import type { EntryDefinition, GivenDefinition } from "../../../src/core/definition.js";
 import { type UnitCode, unitsOf, unitSymbol } from "../../../src/core/units.js";
+import { jsonSchemaOf } from "../../../src/schema/index.js";
 import { type Html, html, markup, type Part } from "../shared/html.js";
 import { entriesOf, fieldId } from "../shared/inputs.js";
 import { capital, plainWords } from "../shared/words.js";
@@ -80,5 +81,5 @@ function nestedField({ run, example }: Listed): Html {
 <textarea id="in-input" name="input" rows="${Math.min(24, text.split("\n").length + 1)}" spellcheck="false" autocapitalize="off" aria-describedby="in-input-hint in-input-problem">${text}</textarea>
 <p class="hint" id="in-input-hint">Quantities are texts with their units, such as "3/8 in" or "12 m2". What it takes is listed below.</p>
 <ul class="problem" id="in-input-problem" hidden></ul>
-<details><summary>What it takes</summary>${schemaTable(run)}</details></div>`;
+<details><summary>What it takes</summary>${schemaTable(jsonSchemaOf(run))}</details></div>`;
 }

@@ -1,3 +1,4 @@
+import { answersSchemaOf } from "../../../src/answers/index.js";
 import { escaped, html, type Html, markup, type Part } from "../shared/html.js";
 import { entriesOf } from "../shared/inputs.js";
 import { outputHtml } from "../shared/solution-html.js";
@@ -7,6 +8,7 @@ import { fieldsHtml } from "./form.js";
 import { formulaSection } from "./formula-section.js";
 import type { Listed } from "./listed.js";
 import { inlineMarkdown } from "./markdown.js";
+import { schemaTable } from "./schema-table.js";
 import { type Page, toTop } from "./shell.js";
 
 /** The page of a calculation or a composed function. */
@@ -54,11 +56,11 @@ function panel(listed: Listed): Html {
 </section>`;
 }
 
-function codeSection({ name, entry, example }: Listed): Html {
+function codeSection({ name, entry, example, run, definition }: Listed): Html {
   return html`<section class="in-code" aria-labelledby="in-code-title"><h2 id="in-code-title">In code</h2>
 <pre class="code"><code>import { ${name} } from "${entry}";
 
-${example.code}</code></pre><p class="note">This example is run whenever the site is built; the comments are what comes out.</p></section>`;
+${example.code}</code></pre><p class="note">This example is run whenever the site is built; the comments are what comes out.</p>${definition === undefined && html`<details><summary>What it answers</summary>${schemaTable(answersSchemaOf(run))}</details>`}</section>`;
 }
 
 /** The calculations that it runs. */
