@@ -6,7 +6,7 @@ import { spaced } from "../core/spaced.js";
 import { unitSymbol } from "../core/units.js";
 import { type JsonSchema, schemaHead } from "../schema/schema-head.js";
 import { quantitySchema } from "./quantity-schema.js";
-import { typesFor, withTitles, written } from "./written-types.js";
+import { typesFor, withTitles, writtenAnswers } from "./written-types.js";
 
 /**
  * What a calculation or a composed function answers, as JSON Schema (2020-12): a quantity as its `toJSON` writes it, with the
@@ -16,14 +16,14 @@ import { typesFor, withTitles, written } from "./written-types.js";
  * @throws TypeError if it is a composed function of your own, whose answers are as its code has them
  * @example
  * ```ts
- * answersSchemaOf(coursedFace).required; // ["faceShare", "volume"]
+ * answersSchemaOf(wetFilm).required; // ["wetFilm"]
  * answersSchemaOf(pullOver).required; // ["safetyFactor", "resistanceFactor", "nominal"]
  * ```
  */
 export function answersSchemaOf(of: AnyCallable): JsonSchema {
   const head = schemaHead(of, "answers");
   if ("definition" in of) return { ...head, ...stepsSchema((of.definition as Definition).steps) };
-  const schema = Object.hasOwn(written, of.id) ? written[of.id] : undefined;
+  const schema = writtenAnswers(of.id);
   if (schema === undefined) throw new TypeError(`the answers of ${of.id} have no schema; they are as its types say`);
   return { ...head, ...withTitles(schema), $defs: typesFor(schema) };
 }

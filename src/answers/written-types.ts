@@ -3,10 +3,14 @@ import type { JsonSchema } from "../schema/schema-head.js";
 import composed from "./composed.json" with { type: "json" };
 import { quantityNamed } from "./quantity-schema.js";
 
-/** What composed functions answer, by id: `npm run exports` writes it from their types. */
-export const written: Readonly<Record<string, JsonSchema>> = composed.answers;
-
+const answers: Readonly<Record<string, JsonSchema>> = composed.answers;
 const types: Readonly<Record<string, JsonSchema>> = composed.named;
+
+/** What a composed function answers: `npm run exports` writes it from its type. Nothing where it is none of ours. */
+export function writtenAnswers(id: string): JsonSchema | undefined {
+  const schema = Object.hasOwn(answers, id) ? answers[id] : undefined;
+  return schema === undefined || !("$ref" in schema) ? schema : namesIn(schema).map((name) => types[name])[0];
+}
 
 /** The types that a schema refers to, and those that these refer to. */
 export function typesFor(schema: JsonSchema): JsonSchema {
