@@ -16,7 +16,7 @@ import { typesFor, withTitles, writtenAnswers } from "./written-types.js";
  * @throws TypeError if it is a composed function of your own, whose answers are as its code has them
  * @example
  * ```ts
- * answersSchemaOf(wetFilm).required; // ["wetFilm"]
+ * answersSchemaOf(wetFilm).required; // ["solids", "dryFilm", "wetFilm"]
  * answersSchemaOf(pullOver).required; // ["safetyFactor", "resistanceFactor", "nominal"]
  * ```
  */
