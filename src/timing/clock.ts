@@ -115,8 +115,13 @@ export function daysBetween(from: CalendarDay, until: CalendarDay): number {
 }
 
 /** The last day that lies within a time after a day. */
-export function dayAfter(from: CalendarDay, passed: Quantity<"time">): string {
-  return from.add({ days: Number(wholeOf(arithmetic.floor(arithmetic.divide(amountOf(passed), exact(86_400n))))) }).toString();
+export function dayAfter(from: CalendarDay, passed: Quantity<"time">): CalendarDay {
+  return from.add({ days: Number(wholeOf(arithmetic.floor(arithmetic.divide(amountOf(passed), exact(86_400n))))) });
+}
+
+/** The day so many months after a day; the last of its month where that has no such day. */
+export function monthsAfter(from: CalendarDay, months: Quantity<"count">): CalendarDay {
+  return from.add({ months: months.toNumber() });
 }
 
 /** The calendar day of a clock time. */

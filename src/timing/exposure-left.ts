@@ -56,6 +56,6 @@ export const exposureLeft = /* @__PURE__ */ composed({
     const bare = times(quantity("time", "1 d"), days);
     const { used, left, warnAfter } = work.part(exposureShare, { bare, exposureLimit, ...(warnShare === undefined ? {} : { warnShare }) }).answers;
     const state = compare(bare, exposureLimit) > 0 ? "over the limit" : compare(bare, warnAfter) >= 0 ? "close to the limit" : "within the limit";
-    return { bare, left, used, state, warnOn: dayAfter(from as CalendarDay, warnAfter), lastDay: dayAfter(from as CalendarDay, exposureLimit) };
+    return { bare, left, used, state, warnOn: dayAfter(from as CalendarDay, warnAfter).toString(), lastDay: dayAfter(from as CalendarDay, exposureLimit).toString() };
   },
 });

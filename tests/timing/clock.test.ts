@@ -79,7 +79,7 @@ describe("time that passes", () => {
 describe("a day and a time of day", () => {
   it("are read", () => {
     const day = readDate("2026-03-01", place);
-    expect("wanted" in day ? day.wanted : dayAfter(day, quantity("time", "48.9 d"))).toBe("2026-04-18");
+    expect("wanted" in day ? day.wanted : dayAfter(day, quantity("time", "48.9 d")).toString()).toBe("2026-04-18");
     expect([readTimeOfDay("07:00", place), readTimeOfDay("23:59", place)]).toEqual([420, 1439]);
   });
 

@@ -88,6 +88,7 @@ export const timing = {
   "temperature for which the times are known": "temperatura para la que se conocen los tiempos",
   "time of the reading": "hora de la lectura",
   "how long it keeps in an unopened pack stored dry, from the bag or pail": "cuánto dura en un paquete sin abrir guardado en seco, según el saco o la cubeta",
+  "months by the calendar that it keeps so, where the bag or pail counts in months": "meses del calendario que dura así, si el saco o la cubeta los cuenta en meses",
   "day it was made": "día en que se hizo",
   "day it is to be used up": "día en que se debe usar",
   "age wanted, at the reference temperature": "edad deseada, a la temperatura de referencia",
