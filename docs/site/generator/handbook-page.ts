@@ -8,6 +8,7 @@ import { fieldsHtml } from "./form.js";
 import { formulaSection } from "./formula-section.js";
 import type { Listed } from "./listed.js";
 import { inlineMarkdown } from "./markdown.js";
+import { practiceSection } from "./practice-section.js";
 import { schemaTable } from "./schema-table.js";
 import { type Page, toTop } from "./shell.js";
 
@@ -25,6 +26,7 @@ export function handbookPage(listed: Listed, pages: ReadonlyMap<string, Listed>)
 <p class="state"><a href="#checks">Check values: ${stateText(listed.checks)}</a></p>
 ${panel(listed)}
 ${formulaSection(listed)}
+${practiceSection(listed)}
 ${codeSection(listed)}
 ${checkSection(listed)}
 ${relations(listed, pages)}`,
