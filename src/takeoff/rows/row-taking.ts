@@ -3,7 +3,7 @@ import type { Solution } from "../../core/solution.js";
 import type { ReadAssembly, ReadJob } from "../job.js";
 import type { TakeOff } from "../take-job.js";
 import { takeOffOfRead } from "../take-read.js";
-import { type Cells, cellOf, fillWall, isFromColumn, problemOfRow, valueAt, type WallPattern } from "./fill-wall.js";
+import { type Cells, cellOf, fillWall, type FromColumn, problemOfRow, valueAt } from "./fill-wall.js";
 import type { Form } from "./form.js";
 import { readAgain, readElevation } from "./read-elevation.js";
 import { readRow, type RowRead } from "./read-row.js";
@@ -98,8 +98,8 @@ export class RowTaking {
   }
 
   #nameOf(cells: Cells): string {
-    const { name } = this.#options.wall as { readonly name: WallPattern };
-    return typeof name === "object" && isFromColumn(name) ? (cellOf(cells, name.column) as string) : (name as string);
+    const { name } = this.#options.wall as { readonly name: string | FromColumn };
+    return typeof name === "string" ? name : (cellOf(cells, name.column) as string);
   }
 
   /** The working of a row from what stood in its columns. */

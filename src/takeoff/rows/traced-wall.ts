@@ -38,7 +38,6 @@ export class TracedWall {
   readonly #packs: readonly (number | undefined)[];
   readonly #heads: readonly LineHead[];
   #before: () => void = () => undefined;
-  #answers: readonly Float64Array[] = [];
   #columns: readonly LineColumns[] = [];
 
   constructor({ lines, priced }: Taken, trace: Trace, columns: readonly TracedColumn[], rows: number) {
@@ -67,8 +66,6 @@ export class TracedWall {
     this.#before();
     this.rows.run(numbers, count);
     const { answers } = this.rows;
-    if (this.#answers === answers) return;
-    this.#answers = answers;
     this.#columns = this.#heads.map((head, index): LineColumns => {
       const [net, toOrder, packs] = [this.#nets[index], this.#toOrder[index], this.#packs[index]];
       return { head, net: answers[net as number] as Float64Array, toOrder: answers[toOrder as number] as Float64Array, packs: packs === undefined ? undefined : answers[packs] };
