@@ -18,7 +18,7 @@ const count = (number: number): Quantity<"count"> => quantity("count", number);
 const foam = (net: number, packs: number): Line => ({ item: "foam", net: count(net), toOrder: count(packs), packs: count(packs) });
 /** Counted, but not sold in packs. */
 const clips = (net: number): Line => ({ item: "clips", net: count(net), toOrder: count(net + 1) });
-const sealant = (net: string): Line => ({ item: "sealant", net: quantity("volume", net), toOrder: quantity("volume", net) });
+const sealant = (net: Quantity<"volume">): Line => ({ item: "sealant", net, toOrder: net });
 
 function takeOffOf(lines: readonly Line[], cost?: string): TakeOff {
   return { lines, ...(cost === undefined ? {} : { cost: { amounts: { total: new Decimal(cost) } } }) } as unknown as TakeOff;
@@ -38,8 +38,8 @@ const cent = { amount: new Decimal("0.01"), currency: "USD" };
 describe("rows by themselves", () => {
   it("add up by item, in the unit of the first row that has it", () => {
     const totals = new Totals(undefined);
-    totals.add(takeOffOf([foam(9.5, 11), sealant("2 gal")]));
-    totals.add(takeOffOf([sealant("4 qt"), clips(6), foam(4.25, 5)]));
+    totals.add(takeOffOf([foam(9.5, 11), sealant(quantity("volume", "2 gal"))]));
+    totals.add(takeOffOf([sealant(quantity("volume", "4 qt")), clips(6), foam(4.25, 5)]));
     const { rows, refused, items, ...cost } = totals.sofar;
     expect([rows, refused, cost]).toEqual([2, 0, {}]);
     // 9.5 + 4.25; 11 + 5; 2 gal + 4 qt = 3 gal; what is not sold in packs is bought piece by piece: 6 + 1
@@ -81,7 +81,7 @@ describe("rows of a trace", () => {
     totals.add(takeOffOf([foam(1, 1)]));
     expect(totals.knows(wall)).toBe(false);
     expect(() => { totals.addTraced(wall, 0); }).toThrow("sealant has not come before");
-    totals.add(takeOffOf([sealant("1 gal")]));
+    totals.add(takeOffOf([sealant(quantity("volume", "1 gal"))]));
     expect(totals.knows(wall)).toBe(true);
     totals.addTraced(wall, 0);
     expect(totals.knows(wall)).toBe(true);
@@ -89,7 +89,7 @@ describe("rows of a trace", () => {
 
   it("add up with the others", () => {
     const totals = new Totals(cent);
-    totals.add(takeOffOf([foam(9.5, 11), sealant("1 m3")], "10.00"));
+    totals.add(takeOffOf([foam(9.5, 11), sealant(quantity("volume", "1 m3"))], "10.00"));
     const { wall, called } = wallOf(items, [3, 4, 2, 5], 3);
     totals.addTraced(wall, 0);
     totals.addTraced(wall, 0);
@@ -105,14 +105,14 @@ describe("rows of a trace", () => {
 
   it("bring a cost though no row by itself had one", () => {
     const totals = new Totals(cent);
-    totals.add(takeOffOf([foam(1, 1), sealant("1 m3")]));
+    totals.add(takeOffOf([foam(1, 1), sealant(quantity("volume", "1 m3"))]));
     totals.addTraced(wallOf(items, [3, 4, 2, 5], 3).wall, 0);
     expect(totals.sofar.cost).toBe("5.00 USD");
   });
 
   it("bring none where the trace has none", () => {
     const totals = new Totals(cent);
-    totals.add(takeOffOf([foam(1, 1), sealant("1 m3")]));
+    totals.add(takeOffOf([foam(1, 1), sealant(quantity("volume", "1 m3"))]));
     totals.addTraced(wallOf(items, [3, 4, 2, 5]).wall, 0);
     expect("cost" in totals.sofar).toBe(false);
   });

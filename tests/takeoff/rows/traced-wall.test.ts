@@ -5,7 +5,7 @@ import { exact } from "../../../src/core/amount.js";
 import { quantity, type Quantity } from "../../../src/core/index.js";
 import { makeQuantity } from "../../../src/core/quantity.js";
 import { Trace } from "../../../src/many/trace.js";
-import { fillWall, valueAt } from "../../../src/takeoff/rows/fill-wall.js";
+import { fillWall, valueAt, type WallPattern } from "../../../src/takeoff/rows/fill-wall.js";
 import { readAgain, readElevation } from "../../../src/takeoff/rows/read-elevation.js";
 import { type Sample, TracedWall, traceWall } from "../../../src/takeoff/rows/traced-wall.js";
 import type { Taken, TakeOff } from "../../../src/takeoff/take-job.js";
@@ -13,11 +13,11 @@ import { takeOffOfRead } from "../../../src/takeoff/take-read.js";
 import { foamAssemblyRead as assembly, foamWall } from "./foam-wall.js";
 
 /** A row as it is taken off by itself. */
-function sampleOf(width: string, height: string): Sample {
+function sampleOf(width: string, height: string, pattern = foamWall, of = assembly): Sample {
   const cells = { wall: "east", width, height };
-  const { wall, places } = fillWall(foamWall, cells);
+  const { wall, places } = fillWall(pattern, cells);
   const read = readAgain(wall);
-  const { answers } = takeOffOfRead("many walls").solve({ ...assembly, elevations: [read] });
+  const { answers } = takeOffOfRead("many walls").solve({ ...of, elevations: [read] });
   return { cells, read: new Map(places.map(({ column, path }) => [column, valueAt(path, read)])), answers };
 }
 
@@ -79,6 +79,17 @@ describe("rows worked out in a trace", () => {
     expect(seen).toEqual(["960", "480"]);
     expect(wall.linesAt(0)).toStrictEqual(linesOf(240, 9, 3, 18));
   });
+});
+
+it("what is the same in all rows is traced with the rest", () => {
+  const [foam] = assembly.layers;
+  const capped = { ...(foamWall as { readonly [key: string]: WallPattern }), caps: [{ length: "12 ft" }] };
+  const layers = [...(foam === undefined ? [] : [foam]), { kind: "trim" as const, name: "cap", along: ["caps" as const], lap: quantity("length", "0 in") }];
+  const of = { ...without("prices", assembly), layers, packs: { ...assembly.packs, cap: { length: quantity("length", "5 ft") } }, allowances: { ...assembly.allowances, cap: { waste: quantity("ratio", "0 %") } } };
+  const wall = traceWall(capped, of, sampleOf("40 ft", "8 ft", capped, of), columns, 8);
+  wall?.run([Float64Array.of(20), Float64Array.of(8)], 1);
+  // 12 ft of caps in lengths of 5 ft
+  expect(wall?.linesAt(0)[2]).toStrictEqual({ item: "cap", layer: "cap", unit: "ft", net: 12, toOrder: 12, packs: 3 });
 });
 
 it("what is ordered by measure and not in packs is not bought by count, and without prices there is no cost", () => {
