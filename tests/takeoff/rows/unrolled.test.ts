@@ -70,6 +70,14 @@ describe("what comes", () => {
     expect(await Promise.all(asked)).toEqual([one(1), one(2), one(3), done, done]);
   });
 
+  it("comes in order where one is asked for when another has come and a third still waits", async () => {
+    const { unrolled } = source([1, 2, 3, 4]);
+    const [first, second] = [unrolled.next(), unrolled.next()];
+    expect(await first).toEqual(one(1));
+    const third = unrolled.next();
+    expect([await second, await third]).toEqual([one(2), one(3)]);
+  });
+
   it("comes in order where some are asked for while the next batch is waited for", async () => {
     const { unrolled } = source([1], [2, 3, 4]);
     await unrolled.next();
@@ -102,7 +110,24 @@ describe("what fails", () => {
     expect(await unrolled.next()).toEqual(done);
   });
 
-  it("does so where it is the first of a batch", async () => {
+  it("ends though more could be had of its batch", async () => {
+    const answers = [{ done: false, value: 1 }, undefined, { done: false, value: 2 }];
+    const batch: Iterator<number, void> = {
+      next() {
+        const answer = answers.shift();
+        if (answer === undefined) throw new Error("torn");
+        return answer as IteratorYieldResult<number>;
+      },
+    };
+    const unrolled = new Unrolled<number>((async function* batches(): AsyncGenerator<Iterator<number, void>, void, undefined> {
+      yield await Promise.resolve(batch);
+    })());
+    expect(await unrolled.next()).toEqual(one(1));
+    await expect(unrolled.next()).rejects.toThrow("torn");
+    expect(await unrolled.next()).toEqual(done);
+  });
+
+  it("does all that where it is the first of a batch", async () => {
     const { unrolled, seen } = source([-1, 2], [3]);
     const asked = [unrolled.next(), unrolled.next()];
     await expect(asked[0]).rejects.toThrow("no -1");
