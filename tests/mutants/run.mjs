@@ -99,7 +99,7 @@ async function runAll(tests, mutants, judged) {
 /** @param {string} folder */
 async function runFolder(folder) {
   const files = [...filesIn(`src/${folder}`, /(?<!index)\.ts$/).filter((file) => !apart.some((inner) => inner !== folder && file.startsWith(`src/${inner}/`))), ...(existsSync(path.join(root, `src/data/${folder}.ts`)) ? [`src/data/${folder}.ts`] : [])];
-  const tests = [folder, ...(besides[folder] ?? [])].flatMap((one) => filesIn(`tests/${one}`, /\.test\.ts$/)).concat(forAll).filter((file) => !ofTypes.includes(file));
+  const tests = [...new Set([folder, ...(besides[folder] ?? [])].flatMap((one) => filesIn(`tests/${one}`, /\.test\.ts$/)).concat(forAll))].filter((file) => !ofTypes.includes(file));
   const whole = files.flatMap((file) => mutantsOf(file, readFileSync(path.join(root, file), "utf8"))).filter(({ file }) => file.includes(options.file));
   const all = options.sample === undefined ? whole : drawn(whole, Number(options.sample), Number(options.seed));
   const cache = path.join(root, "node_modules/.cache/mutants", `${folder.replace("/", "-")}.json`);

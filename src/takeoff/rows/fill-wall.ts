@@ -1,4 +1,4 @@
-import { type Path, pathText, type Problem, problem, shown, type Trouble } from "../../core/problems.js";
+import { type Path, type Problem, problem, shown, type Trouble } from "../../core/problems.js";
 import { isQuantity } from "../../core/quantity.js";
 import { isNought } from "../../core/quantity-arithmetic.js";
 import { say } from "../refusals.js";
@@ -56,6 +56,11 @@ export function cellOf(cells: Cells, column: string): unknown {
   return Object.hasOwn(cells, column) ? cells[column] : undefined;
 }
 
+/** What stands at a place of a wall that was read. */
+export function valueAt(path: Path, wall: unknown): unknown {
+  return path.reduce((part, key) => (part as Readonly<Record<string | number, unknown>> | undefined)?.[key], wall);
+}
+
 /** Whether a part of a wall is a list. */
 export function isList(part: WallPattern): part is readonly WallPattern[] {
   return Array.isArray(part);
@@ -69,9 +74,8 @@ export function isFromColumn(part: object): part is FromColumn {
 
 /** The column that an entry of a list has its count from. */
 export function countColumn(entry: WallPattern): string | undefined {
-  if (typeof entry !== "object" || !("count" in entry)) return undefined;
-  const { count } = entry;
-  return typeof count === "object" && "column" in count && typeof count.column === "string" ? count.column : undefined;
+  const { count } = entry as { readonly count?: WallPattern };
+  return typeof count === "object" && isFromColumn(count) ? count.column : undefined;
 }
 
 /** Whether a cell says that there is none of what it counts. */
@@ -97,11 +101,7 @@ export function cellTrouble(value: unknown, column: string): Trouble | undefined
 
 /** A problem of a wall as one of its row: under the column it came from, where it came from one. */
 export function problemOfRow(row: number, { path, wants: wanted, ...rest }: Problem, places: readonly FilledPlace[]): Problem {
-  const columns = new Map(places.map((place) => [pathText(place.path), place.column]));
-  const inWall = path[0] === "elevations" && path[1] === 0 ? path.slice(2) : path;
-  for (let length = inWall.length; length > 0; length -= 1) {
-    const column = columns.get(pathText(inWall.slice(0, length)));
-    if (column !== undefined) return problem({ ...rest, wanted, path: ["rows", row, column] });
-  }
-  return problem({ ...rest, wanted, path: ["rows", row, ...path] });
+  const inWall = path[0] === "elevations" ? path.slice(2) : path;
+  const from = places.find((place) => place.path.every((key, index) => key === inWall[index]));
+  return problem({ ...rest, wanted, path: ["rows", row, ...(from === undefined ? path : [from.column])] });
 }

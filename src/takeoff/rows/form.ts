@@ -27,7 +27,9 @@ export class Form {
   /** Adds the numbers of a row to the block, and gives its place. */
   add(numbers: readonly number[]): number {
     const at = this.#count;
-    for (let index = 0; index < this.#numbers.length; index += 1) (this.#numbers[index] as Float64Array)[at] = numbers[index] as number;
+    this.#numbers.forEach((column, index) => {
+      column[at] = numbers[index] as number;
+    });
     this.#worked[at] = undefined;
     this.#count += 1;
     return at;
@@ -36,7 +38,6 @@ export class Form {
   /** Begins a block. */
   clear(): void {
     this.#count = 0;
-    this.#tried = 0;
   }
 
   /** Works out the rows of the block, as far as traces hold for them. */
@@ -55,14 +56,14 @@ export class Form {
         } else rest.push(at);
       }
       [left, count] = [rest, rest.length];
-      if (count > 0) numbers = this.#numbers.map((some) => someOf(some, rest));
+      numbers = this.#numbers.map((some) => someOf(some, rest));
     }
   }
 
   /** The trace that has worked out a row of the block; one that came since the block was begun is tried on it alone. */
   wallOf(at: number): TracedWall | undefined {
     const worked = this.#worked[at];
-    if (worked !== undefined || this.#tried === this.#walls.length) return worked;
+    if (worked !== undefined) return worked;
     for (const wall of this.#walls.slice(this.#tried)) {
       wall.run(this.#numbers.map((numbers) => numbers.subarray(at, at + 1)), 1);
       this.#places[at] = 0;
@@ -88,6 +89,8 @@ export class Form {
 
 function someOf(numbers: Float64Array, places: readonly number[]): Float64Array {
   const some = new Float64Array(places.length);
-  for (let index = 0; index < places.length; index += 1) some[index] = numbers[places[index] as number] as number;
+  places.forEach((place, index) => {
+    some[index] = numbers[place] as number;
+  });
   return some;
 }

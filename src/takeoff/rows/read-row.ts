@@ -11,7 +11,7 @@ export interface RowRead {
   form: Form | undefined;
   at: number;
   /** What stands in the columns that it is filled from: its cells may be written over before its working is asked for. */
-  kept: readonly unknown[];
+  readonly kept: unknown[];
 }
 
 /** Reads what is given as a row. */

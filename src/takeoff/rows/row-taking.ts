@@ -1,17 +1,17 @@
-import { InputError, type Problem, problem } from "../../core/problems.js";
+import { type Problem, problem } from "../../core/problems.js";
 import type { Solution } from "../../core/solution.js";
 import type { ReadAssembly, ReadJob } from "../job.js";
 import type { TakeOff } from "../take-job.js";
 import { takeOffOfRead } from "../take-read.js";
-import { type Cells, cellOf, fillWall, isFromColumn, problemOfRow, type WallPattern } from "./fill-wall.js";
+import { type Cells, cellOf, fillWall, type FromColumn, problemOfRow, valueAt } from "./fill-wall.js";
 import type { Form } from "./form.js";
-import { readElevation } from "./read-elevation.js";
+import { readAgain, readElevation } from "./read-elevation.js";
 import { readRow, type RowRead } from "./read-row.js";
 import { mostRows } from "./row-blocks.js";
 import { rowLinesOf } from "./row-line.js";
 import type { Totals } from "./row-totals.js";
 import type { RowOptions, TakenRow } from "./row-types.js";
-import { quantitiesAt, traceWall } from "./traced-wall.js";
+import { traceWall } from "./traced-wall.js";
 import { WallColumns } from "./wall-columns.js";
 import { WorkedRow } from "./worked-row.js";
 
@@ -62,7 +62,7 @@ export class RowTaking {
     this.#block = block.map((given) => {
       const row = readRow(given, last + 1);
       last = row.row;
-      if (row.problems === undefined) this.#columns.read(row, forms);
+      this.#columns.read(row, forms);
       return row;
     });
     for (const form of forms) form.run();
@@ -98,29 +98,27 @@ export class RowTaking {
   }
 
   #nameOf(cells: Cells): string {
-    const { name } = this.#options.wall as { readonly name: WallPattern };
-    return typeof name === "object" && isFromColumn(name) ? (cellOf(cells, name.column) as string) : (name as string);
+    const { name } = this.#options.wall as { readonly name: string | FromColumn };
+    return typeof name === "string" ? name : (cellOf(cells, name.column) as string);
   }
 
   /** The working of a row from what stood in its columns. */
   readonly #solve = (kept: unknown): Solution<TakeOff> => {
     const cells = Object.fromEntries(this.#columns.names.map((name, index) => [name, (kept as readonly unknown[])[index]]));
-    const read = readElevation(fillWall(this.#options.wall, cells).wall);
-    if ("issues" in read) throw new InputError("takeoff.take-off-rows", read.issues);
-    return takeOffOfRead("many walls").solve({ ...this.#assembly, elevations: [read.value] });
+    return takeOffOfRead("many walls").solve({ ...this.#assembly, elevations: [readAgain(fillWall(this.#options.wall, cells).wall)] });
   };
 
   /** Takes off a row by itself, and learns from it how others like it are worked out. */
   #takeAlone(row: number, cells: Cells, form: Form | undefined): TakenRow {
     const { wall: pattern } = this.#options;
     const { wall, places, troubles } = fillWall(pattern, cells);
-    const lacking = new Set(troubles.map(({ path }) => path[0]));
+    const lacking = new Set<unknown>(troubles.map(({ path: [column] }) => column));
     const own = troubles.map(({ path, ...rest }) => problem({ ...rest, path: ["rows", row, ...path] }));
     const read = readElevation(wall);
     const inRow = (problems: readonly Problem[]): readonly Problem[] => problems.map((one) => problemOfRow(row, one, places));
     if ("issues" in read || own.length > 0) {
       // What the cell itself says is wrong goes before what its text reads as.
-      const others = inRow("issues" in read ? read.issues : []).filter(({ path }) => !lacking.has(path[2] ?? ""));
+      const others = inRow("issues" in read ? read.issues : []).filter(({ path: [, , column] }) => !lacking.has(column));
       return this.#refused(row, [...own, ...others]);
     }
     const job: ReadJob = { ...this.#assembly, elevations: [read.value] };
@@ -129,7 +127,7 @@ export class RowTaking {
     const { solution } = tried;
     this.#totals.add(solution.answers);
     this.#columns.learn(places, read.value);
-    const sample = { cells, quantities: quantitiesAt(places, read.value), answers: solution.answers };
+    const sample = { cells, read: new Map(places.map(({ column, path }) => [column, valueAt(path, read.value)])), answers: solution.answers };
     if (this.#traces < mostTraces && form?.learn(() => traceWall(pattern, this.#assembly, sample, form.columns, mostRows)) === true) this.#traces += 1;
     return new WorkedRow(row, read.value.name, rowLinesOf(solution.answers.lines), undefined, () => solution);
   }

@@ -32,7 +32,7 @@ interface ItemSum {
   readonly dimension: DimensionName;
   readonly unit: UnitCode;
   readonly net: ExactSum;
-  readonly packs: ExactSum | undefined;
+  packs?: ExactSum;
 }
 
 /** Adds up rows as they come, and keeps nothing else of them. */
@@ -52,10 +52,10 @@ export class Totals {
   add({ lines, cost }: TakeOff): void {
     this.#rows += 1;
     for (const line of lines) {
-      const { net, packs } = this.#sumOf(line);
+      const sums = this.#sumOf(line);
       const bought = boughtOf(line);
-      net.add(amountOf(line.net));
-      if (bought !== undefined) packs?.add(amountOf(bought));
+      sums.net.add(amountOf(line.net));
+      if (bought !== undefined) (sums.packs ??= new ExactSum()).add(amountOf(bought));
     }
     if (cost !== undefined) (this.#cost ??= new ExactSum()).add(readDigits(cost.amounts.total.toFixed()));
   }
@@ -95,7 +95,7 @@ export class Totals {
     const known = this.#items.get(line.item);
     if (known !== undefined) return known;
     const { item, net: { dimension, unit } } = line;
-    const sum = { item, dimension, unit, net: new ExactSum(), packs: boughtOf(line) === undefined ? undefined : new ExactSum() };
+    const sum: ItemSum = { item, dimension, unit, net: new ExactSum() };
     this.#items.set(item, sum);
     return sum;
   }
@@ -104,7 +104,7 @@ export class Totals {
     const ofItems = items.flatMap(({ item, net, bought }): Summand[] => {
       const sums = this.#items.get(item);
       if (sums === undefined) throw new Error(`${item} has not come before`);
-      return [{ sum: sums.net, figure: net }, ...(sums.packs === undefined || bought === undefined ? [] : [{ sum: sums.packs, figure: bought }])];
+      return [{ sum: sums.net, figure: net }, ...(bought === undefined ? [] : [{ sum: (sums.packs ??= new ExactSum()), figure: bought }])];
     });
     return cost === undefined ? ofItems : [...ofItems, { sum: (this.#cost ??= new ExactSum()), figure: cost }];
   }

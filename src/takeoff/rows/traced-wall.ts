@@ -1,5 +1,5 @@
 import { exactArithmetic } from "../../core/amount.js";
-import { amountOf, isQuantity, makeQuantity, type Quantity } from "../../core/quantity.js";
+import { amountOf, makeQuantity, type Quantity } from "../../core/quantity.js";
 import { Trace, tracedIn } from "../../many/trace.js";
 import { tracedWork } from "../../many/traced-work.js";
 import { type TracedColumn, TracedRows, type WantedFigure } from "../../many/traced-rows.js";
@@ -8,7 +8,7 @@ import { boughtOf } from "../lists/known-item.js";
 import type { OrderLine } from "../order-line.js";
 import { type TakeOff, type Taken, workOutJob } from "../take-job.js";
 import { type Cells, fillWall, type WallPattern } from "./fill-wall.js";
-import { readElevation } from "./read-elevation.js";
+import { readAgain } from "./read-elevation.js";
 import { headOf, type LineHead, type RowLine, rowLine } from "./row-line.js";
 
 /** An item of a traced wall, and which of the figures are its net and what is bought of it. */
@@ -38,7 +38,6 @@ export class TracedWall {
   readonly #packs: readonly (number | undefined)[];
   readonly #heads: readonly LineHead[];
   #before: () => void = () => undefined;
-  #answers: readonly Float64Array[] = [];
   #columns: readonly LineColumns[] = [];
 
   constructor({ lines, priced }: Taken, trace: Trace, columns: readonly TracedColumn[], rows: number) {
@@ -67,8 +66,6 @@ export class TracedWall {
     this.#before();
     this.rows.run(numbers, count);
     const { answers } = this.rows;
-    if (this.#answers === answers) return;
-    this.#answers = answers;
     this.#columns = this.#heads.map((head, index): LineColumns => {
       const [net, toOrder, packs] = [this.#nets[index], this.#toOrder[index], this.#packs[index]];
       return { head, net: answers[net as number] as Float64Array, toOrder: answers[toOrder as number] as Float64Array, packs: packs === undefined ? undefined : answers[packs] };
@@ -87,24 +84,23 @@ export class TracedWall {
   }
 }
 
-/** A row as it was taken off by itself: what its columns hold, and what came out. */
+/** A row as it was taken off by itself, and what came out. */
 export interface Sample {
   readonly cells: Cells;
-  readonly quantities: ReadonlyMap<string, Quantity>;
+  /** What was read in each of its columns. */
+  readonly read: ReadonlyMap<string, unknown>;
   readonly answers: TakeOff;
 }
 
 /** Traces a wall; nothing where that cannot be done. */
-export function traceWall(pattern: WallPattern, assembly: ReadAssembly, { cells, quantities, answers }: Sample, columns: readonly TracedColumn[], rows: number): TracedWall | undefined {
+export function traceWall(pattern: WallPattern, assembly: ReadAssembly, { cells, read, answers }: Sample, columns: readonly TracedColumn[], rows: number): TracedWall | undefined {
   try {
     const trace = new Trace();
     const open = columns.map(({ name, unit }): [string, Quantity] => {
-      const { dimension } = quantities.get(name) as Quantity;
-      return [name, makeQuantity(dimension, trace.input(name, amountOf(quantities.get(name) as Quantity)), unit)];
+      const held = read.get(name) as Quantity;
+      return [name, makeQuantity(held.dimension, trace.input(name, amountOf(held)), unit)];
     });
-    const elevation = readElevation(fillWall(pattern, { ...cells, ...Object.fromEntries(open) }).wall);
-    if ("issues" in elevation) return undefined;
-    const job: ReadJob = { ...assembly, elevations: [elevation.value] };
+    const job: ReadJob = { ...assembly, elevations: [readAgain(fillWall(pattern, { ...cells, ...Object.fromEntries(open) }).wall)] };
     const taken = workOutJob(job, tracedWork(trace), true);
     return areSame(taken, answers) ? new TracedWall(taken, trace, columns, rows) : undefined;
   } catch {
@@ -125,14 +121,4 @@ function areSame({ lines, priced }: Taken, answers: TakeOff): boolean {
     return line.item === own.item && line.toOrder.unit === own.toOrder.unit && same(line.net, own.net) && same(line.toOrder, own.toOrder) && same(line.packs, own.packs);
   });
   return linesAreSame && (priced === undefined) === (answers.cost === undefined);
-}
-
-/** The quantities that columns hold in a wall that was read. */
-export function quantitiesAt(places: readonly { readonly column: string; readonly path: readonly (string | number)[] }[], wall: unknown): ReadonlyMap<string, Quantity> {
-  return new Map(
-    places.flatMap(({ column, path }): [string, Quantity][] => {
-      const value = path.reduce<unknown>((part, key) => (part as Readonly<Record<string | number, unknown>> | undefined)?.[key], wall);
-      return isQuantity(value) ? [[column, value]] : [];
-    }),
-  );
 }

@@ -24,7 +24,6 @@ export class Unrolled<T> implements AsyncIterableIterator<T, void, undefined> {
     } catch (error) {
       return this.#afterOthers(() => this.#fail(error));
     }
-    this.#batch = undefined;
     return this.#afterOthers(() => this.#advance());
   }
 

@@ -1,9 +1,9 @@
 import type { DimensionName } from "../../core/dimensions.js";
 import type { Path } from "../../core/problems.js";
 import { isQuantity } from "../../core/quantity.js";
-import type { UnitCode } from "../../core/units.js";
 import { inSmallUnit, type QuickReader, quickReader, readQuickly } from "../../many/quick-text.js";
-import { cellOf, type Cells, cellTrouble, countColumn, type FilledPlace, isFromColumn, isList, isNone, type WallPattern } from "./fill-wall.js";
+import type { TracedColumn } from "../../many/traced-rows.js";
+import { cellOf, cellTrouble, countColumn, type FilledPlace, isFromColumn, isList, isNone, valueAt, type WallPattern } from "./fill-wall.js";
 import { Form } from "./form.js";
 import type { RowRead } from "./read-row.js";
 
@@ -11,7 +11,7 @@ import type { RowRead } from "./read-row.js";
 type Kind = "names" | "words" | "unclear" | { readonly dimension: DimensionName; readonly reader: QuickReader };
 
 /** A place to be filled, or an entry of a list that a cell may leave out. */
-type Place = { readonly column: number; readonly path: Path } | { readonly counted: number; readonly inner: readonly Place[] };
+type Place = { readonly column: number } | { readonly counted: number; readonly inner: readonly Place[] };
 
 /** On the way to a form there is one step for each word and each unit. */
 interface Way {
@@ -23,8 +23,6 @@ interface Way {
 const mostWays = 4000;
 const mostForms = 256;
 const longestName = 80;
-/** Keys a quantity apart from a text that looks like it. */
-const ofQuantity = Symbol("quantity");
 
 /** The columns that a wall is filled from: reads rows into forms, which hold what is alike and the numbers of what is not. */
 export class WallColumns {
@@ -35,30 +33,29 @@ export class WallColumns {
   readonly #first: Way = { next: new Map() };
   #ways = 0;
   #forms = 0;
-  // What is read of the row at hand.
-  #row = 0;
-  readonly #readIn: number[] = [];
-  readonly #columns: { name: string; unit: UnitCode }[] = [];
-  readonly #numbers: number[] = [];
+  /** By column, the last row that it was read in. */
+  readonly #readIn: (RowRead | undefined)[] = [];
+  // What is read of the row at hand: how many quantities, and which.
   #found = 0;
-  #kept: unknown[] = [];
+  readonly #columns: TracedColumn[] = [];
+  readonly #numbers: number[] = [];
 
   constructor(pattern: WallPattern, rows: number) {
     const names: string[] = [];
     const column = (name: string): number => (names.includes(name) ? names.indexOf(name) : names.push(name) - 1);
-    const placesOf = (part: WallPattern, path: Path): readonly Place[] => {
+    const placesOf = (part: WallPattern): readonly Place[] => {
       if (typeof part !== "object") return [];
       if (isList(part)) {
-        return part.flatMap((entry, index): readonly Place[] => {
-          const inner = placesOf(entry, [...path, index]);
+        return part.flatMap((entry): readonly Place[] => {
+          const inner = placesOf(entry);
           const counted = countColumn(entry);
           return counted === undefined ? inner : [{ counted: column(counted), inner }];
         });
       }
-      if (isFromColumn(part)) return [{ column: column(part.column), path }];
-      return Object.entries(part).flatMap(([key, inner]) => placesOf(inner, [...path, key]));
+      if (isFromColumn(part)) return [{ column: column(part.column) }];
+      return Object.values(part).flatMap(placesOf);
     };
-    this.#places = placesOf(pattern, []);
+    this.#places = placesOf(pattern);
     this.names = names;
     this.#rows = rows;
   }
@@ -70,7 +67,7 @@ export class WallColumns {
       const found = kindAt(path, wall);
       const known = this.#kinds[at];
       const same = known === undefined || known === found || (typeof known === "object" && typeof found === "object" && known.dimension === found.dimension);
-      this.#kinds[at] = !same ? "unclear" : (known ?? found);
+      this.#kinds[at] = same ? found : "unclear";
     }
   }
 
@@ -80,60 +77,48 @@ export class WallColumns {
    * @param forms - those of the block so far
    */
   read(row: RowRead, forms: Set<Form>): void {
-    this.#row += 1;
     this.#found = 0;
-    this.#kept = [];
-    const way = this.#walk(this.#places, row.cells, this.#first);
+    const way = this.#walk(this.#places, row, this.#first);
     if (way === undefined || (way.form === undefined && this.#forms >= mostForms)) return;
     if (way.form === undefined) {
       this.#forms += 1;
-      way.form = new Form(this.#columns.slice(0, this.#found).map((one) => ({ ...one })), this.#rows);
+      way.form = new Form(this.#columns.slice(0, this.#found), this.#rows);
     }
     const { form } = way;
     if (!forms.has(form)) form.clear();
     forms.add(form);
     row.at = form.add(this.#numbers);
     row.form = form;
-    row.kept = this.#kept;
   }
 
-  #walk(places: readonly Place[], cells: Cells, from: Way): Way | undefined {
+  #walk(places: readonly Place[], row: RowRead, from: Way): Way | undefined {
     let way: Way | undefined = from;
     for (const place of places) {
       if ("counted" in place) {
-        const count = cellOf(cells, this.names[place.counted] as string);
+        const count = cellOf(row.cells, this.names[place.counted] as string);
         const none = isNone(count);
-        this.#kept[place.counted] = count;
+        row.kept[place.counted] = count;
         way = this.#step(way, none);
-        if (way !== undefined && !none) way = this.#walk(place.inner, cells, way);
-      } else if (this.#readIn[place.column] !== this.#row) {
-        this.#readIn[place.column] = this.#row;
-        way = this.#cell(place.column, cells, way);
+        if (way !== undefined && !none) way = this.#walk(place.inner, row, way);
+      } else if (this.#readIn[place.column] !== row) {
+        this.#readIn[place.column] = row;
+        way = this.#cell(place.column, row, way);
       }
       if (way === undefined) return undefined;
     }
     return way;
   }
 
-  #cell(column: number, cells: Cells, way: Way): Way | undefined {
+  #cell(column: number, { cells, kept }: RowRead, way: Way): Way | undefined {
     const [name, kind] = [this.names[column] as string, this.#kinds[column]];
     const cell = cellOf(cells, name);
-    this.#kept[column] = cell;
+    kept[column] = cell;
     if (kind === "names") return typeof cell === "string" && cell.length <= longestName && cellTrouble(cell, name) === undefined ? way : undefined;
-    if (kind === "words") {
-      if (isQuantity(cell)) {
-        const marked = this.#step(way, ofQuantity);
-        const { value, unit } = cell.toJSON();
-        return marked && this.#step(marked, `${value} ${unit}`);
-      }
-      return typeof cell === "object" || typeof cell === "function" || cellTrouble(cell, name) !== undefined ? undefined : this.#step(way, cell);
-    }
+    if (kind === "words") return typeof cell === "object" || cellTrouble(cell, name) !== undefined ? undefined : this.#step(way, cell);
     if (typeof kind !== "object" || !readQuickly(kind.reader, kind.dimension, cell)) return undefined;
     inSmallUnit(kind.reader);
     const { number, unit } = kind.reader;
-    const here = (this.#columns[this.#found] ??= { name, unit });
-    here.name = name;
-    here.unit = unit;
+    this.#columns[this.#found] = { name, unit };
     this.#numbers[this.#found] = number;
     this.#found += 1;
     return this.#step(way, unit);
@@ -151,6 +136,6 @@ export class WallColumns {
 
 function kindAt(path: Path, wall: unknown): Kind {
   if (path.at(-1) === "name") return "names";
-  const value = path.reduce<unknown>((part, key) => (part as Readonly<Record<string | number, unknown>> | undefined)?.[key], wall);
+  const value = valueAt(path, wall);
   return isQuantity(value) ? { dimension: value.dimension, reader: quickReader(value.dimension) } : "words";
 }

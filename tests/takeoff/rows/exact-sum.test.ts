@@ -1,7 +1,7 @@
 // A sum that is exact for as long as it can be: what comes late is added before the first amount that is not exact.
 import { expect, it } from "vitest";
-import { exact, exactArithmetic, isExact } from "../../src/core/amount.js";
-import { ExactSum } from "../../src/takeoff/rows/exact-sum.js";
+import { exact, exactArithmetic, isExact } from "../../../src/core/amount.js";
+import { ExactSum } from "../../../src/takeoff/rows/exact-sum.js";
 
 const third = exact(1n, 3n);
 const rootOfTwo = exactArithmetic.sqrt(exact(2n));
