@@ -13,12 +13,18 @@ export interface Unit {
   readonly spellings: readonly string[];
 }
 
-/** The table as rows, in its order. */
-const rows = new Map<string, Unit>();
-for (const of of Object.keys(units) as DimensionName[]) {
-  for (const [system, group] of Object.entries(units[of]) as [System, Readonly<Record<UnitCode, UnitTexts>>][]) {
-    for (const [code, [is = "", ...spellings]] of Object.entries(group) as [UnitCode, UnitTexts][]) rows.set(code, { code, of, system, is, spellings });
+/** The table as rows, in its order; read at first use, since an import shall be quick. */
+let rows: ReadonlyMap<string, Unit> | undefined;
+
+function allRows(): ReadonlyMap<string, Unit> {
+  if (rows !== undefined) return rows;
+  const read = new Map<string, Unit>();
+  for (const of of Object.keys(units) as DimensionName[]) {
+    for (const [system, group] of Object.entries(units[of]) as [System, Readonly<Record<UnitCode, UnitTexts>>][]) {
+      for (const [code, [is = "", ...spellings]] of Object.entries(group) as [UnitCode, UnitTexts][]) read.set(code, { code, of, system, is, spellings });
+    }
   }
+  return (rows = read);
 }
 
 /** The dimension of a unit. */
@@ -33,16 +39,16 @@ export function unitSystem(code: UnitCode): System | "both" {
 
 /** All units, in the order of the table. */
 export function allUnits(): Iterable<Unit> {
-  return rows.values();
+  return allRows().values();
 }
 
 /** What the table says of a code, if it is one. */
 export function findRow(code: string): Unit | undefined {
-  return rows.get(code);
+  return allRows().get(code);
 }
 
 function row(code: UnitCode): Unit {
-  return rows.get(code) as Unit;
+  return allRows().get(code) as Unit;
 }
 
 /**
