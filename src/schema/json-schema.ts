@@ -75,7 +75,7 @@ function quantitySchema({ is, whole }: Limited, units: readonly string[]): JsonS
   const text = { type: "string", minLength: 1, maxLength: 80 };
   const pair = {
     type: "object",
-    properties: { value: { type: ["number", "string"] }, unit: { type: "string", examples: units } },
+    properties: { value: { anyOf: [{ type: "number" }, { type: "string" }] }, unit: { type: "string", examples: units } },
     required: ["value", "unit"],
     additionalProperties: false,
   };

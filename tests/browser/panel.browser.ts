@@ -151,4 +151,19 @@ describe("on paper", () => {
     expect(await page.isVisible("#output .answers")).toBe(true);
     await page.close();
   });
+
+  it("a sheet has the address of its inputs, where that can be typed in again; a whole job's would fill the paper", async () => {
+    const addressOnPaper = async (place: string): Promise<readonly [boolean, string]> => {
+      const { page } = await site.open(place);
+      await page.waitForSelector("#print:enabled");
+      await page.emulateMedia({ media: "print" });
+      const found = [await page.isVisible("#link"), await page.evaluate(() => getComputedStyle(document.getElementById("link") as HTMLElement, "::after").content)] as const;
+      await page.close();
+      return found;
+    };
+    const [isThere, address] = await addressOnPaper(face);
+    expect(isThere).toBe(true);
+    expect(address).toContain("#?area=");
+    expect((await addressOnPaper("handbook/takeoff/take-off.html"))[0]).toBe(false);
+  });
 });

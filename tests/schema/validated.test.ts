@@ -11,7 +11,7 @@ import { inputArbitrary } from "../properties/arbitrary-inputs.js";
 import { drawFrom } from "../support/random.js";
 import { type RecordedCall, recordedCalls } from "../support/recorded-calls.js";
 
-const ajv = new Ajv2020({ strict: true, strictRequired: false, allowUnionTypes: true, allErrors: true });
+const ajv = new Ajv2020({ strict: true, strictRequired: false, allErrors: true });
 const validators = new Map(catalogue.map((of) => [of.id, ajv.compile(jsonSchemaOf(of))]));
 
 /** A value as JSON has it. */

@@ -14,6 +14,9 @@ import { reachWideParts } from "./wide-parts.js";
 /** Where the address keeps the units of the answers; no input has a hyphen in its name. */
 const reading = "answers-in";
 
+/** Nobody types in an address that is longer, and it would fill the paper. */
+const longestOnPaper = 500;
+
 /** Makes the panel of a page work: what is typed is worked out at once, by the package itself. */
 export function openPanel(panel: HTMLElement): void {
   const run = catalogue.find(({ id }) => id === panel.dataset.id) as AnyCallable;
@@ -57,7 +60,8 @@ export function openPanel(panel: HTMLElement): void {
   const point = (address: string): void => {
     const link = element("link", HTMLAnchorElement);
     link.href = address;
-    link.dataset.address = link.href;
+    if (link.href.length <= longestOnPaper) link.dataset.address = link.href;
+    else delete link.dataset.address;
   };
   const keep = (): void => {
     const address = addressOf(texts());
