@@ -78,6 +78,17 @@ describe("the exercise of a page", () => {
     expect(await mark("a lot")).toMatch(/number/);
   });
 
+  it("fits a phone, unfolded too", async () => {
+    for (const place of ["film/coating-order", "joints/coursed-face", "fasteners/screw-shear-in-steel", "timing/concrete-strength-share"]) {
+      const { page } = await site.open(`handbook/${place}.html`, 360);
+      const practice = page.locator("#practice-key summary");
+      if ((await practice.count()) === 0) throw new Error(`${place} has no exercise`);
+      await practice.click();
+      expect([place, await page.evaluate(() => document.documentElement.scrollWidth)]).toEqual([place, 360]);
+      await page.close();
+    }
+  });
+
   it("the answer is folded away, and is not on the blank sheet that is printed", async () => {
     const { page, faults } = opened;
     const problem = await draw(7);

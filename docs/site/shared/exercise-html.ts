@@ -3,6 +3,7 @@ import type { System } from "../../../src/core/units.js";
 import { type Exercise, exercise, handOut, type Level } from "../../../src/exercise/index.js";
 import { html as rendered } from "../../../src/render/index.js";
 import { type Html, markup } from "./html.js";
+import { withClasses } from "./solution-html.js";
 
 /** Which exercise is drawn of a calculation. */
 export interface Drawn {
@@ -28,5 +29,5 @@ export function shownExercise(run: AnyCallable, drawn: Drawn): ShownExercise {
   const one = exercise(run, drawn);
   const { sheet, key } = handOut(one, (solution, options) => rendered(solution, { ...options, units: drawn.units, formulas: "symbols", style: false }));
   const name = `${one.title}: exercise ${String(drawn.seed)}, values ${String(drawn.level)}, ${drawn.units === "si" ? "SI" : "United States"} units`;
-  return { exercise: one, name, sheet: markup(sheet), key: markup(key) };
+  return { exercise: one, name, sheet: markup(withClasses(sheet)), key: markup(withClasses(key)) };
 }

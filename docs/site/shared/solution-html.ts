@@ -23,7 +23,7 @@ function article(solution: Solution, options: RenderOptions): Html {
 }
 
 /** Tables that can be scrolled, and each section under a class of its title, so that what stands beside it already is left out. */
-function withClasses(text: string): string {
+export function withClasses(text: string): string {
   const wide = text.replaceAll("<table>", '<div class="scroll"><table>').replaceAll("</table>", "</table></div>");
   return wide.replaceAll(/<section>\n<h(\d)>([A-Za-z ]+)<\/h\1>/g, (all, _, title: string) => all.replace("<section>", `<section class="of-${title.toLowerCase().replaceAll(" ", "-")}">`));
 }
