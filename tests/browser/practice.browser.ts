@@ -66,13 +66,18 @@ describe("the exercise of a page", () => {
 
   it("the same number gives the same exercise, the button the next, and what is no number is told", async () => {
     const seventh = await draw(7);
-    await opened.page.click("#practice-drawing button[type=submit]");
+    await opened.page.click("#practice-next");
     expect(await opened.page.inputValue("#practice-seed")).toBe("8");
     expect(await words()).not.toBe(seventh);
-    expect(await draw(7)).toBe(seventh);
+    await opened.page.fill("#practice-seed", "7");
+    await opened.page.press("#practice-seed", "Enter");
+    expect(await opened.page.inputValue("#practice-seed")).toBe("7");
+    expect(await words()).toBe(seventh);
     await opened.page.fill("#practice-seed", "seven");
     await opened.page.press("#practice-seed", "Tab");
     expect(await opened.page.textContent("#practice-mark")).toContain("such as 12");
+    await opened.page.click("#practice-next");
+    expect(await opened.page.inputValue("#practice-seed")).toBe("seven");
     expect(await words()).toBe(seventh);
     await draw(7);
     expect(await mark("a lot")).toMatch(/number/);
@@ -97,10 +102,12 @@ describe("the exercise of a page", () => {
     await page.evaluate(() => {
       window.print = () => {
         document.body.dataset.printed = document.body.innerText;
+        dispatchEvent(new Event("afterprint"));
       };
       document.getElementById("practice-print")?.click();
     });
     const printed = (await page.evaluate(() => document.body.dataset.printed)) ?? "";
+    expect(await page.isVisible("#practice-blank")).toBe(false);
     await page.emulateMedia({ media: null });
     expect(printed).toContain("exercise 7, values 2, SI units");
     expect(printed).toContain(String(figure(problem, "A", "m2")));

@@ -14,7 +14,7 @@ export function practiceSection({ run, definition }: Listed): Part {
 <label for="practice-seed">Number <input id="practice-seed" inputmode="numeric" autocomplete="off" value="${firstDrawn.seed}" disabled></label>
 <label for="practice-level">Values <select id="practice-level" disabled>${levels.map((words, index) => option(String(index + 1), `${String(index + 1)}: ${words}`, String(firstDrawn.level)))}</select></label>
 <label for="practice-units">In <select id="practice-units" disabled>${option("us", "United States units", firstDrawn.units)}${option("si", "SI units", firstDrawn.units)}</select></label>
-<button type="submit" class="plain" disabled>Draw the next</button>
+<button type="button" id="practice-next" class="plain" disabled>Draw the next</button>
 </form>
 <p id="practice-problem" class="asked-in-words">${exercise.problem}</p>
 <form id="practice-answering" class="actions" novalidate>

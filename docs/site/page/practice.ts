@@ -18,14 +18,12 @@ export function openPractice(section: HTMLElement, id: string | undefined): void
   let shown: ShownExercise | undefined;
   const asked = (): ShownExercise => (shown ??= shownExercise(run, firstDrawn));
   const draw = (): void => {
-    const number = Number(seed.value);
-    const isNumber = /^\d{1,9}$/.test(seed.value.trim());
-    seed.ariaInvalid = String(!isNumber);
-    if (!isNumber) {
+    seed.ariaInvalid = String(!isNumber(seed.value));
+    if (!isNumber(seed.value)) {
       mark.textContent = "The number of an exercise is whole, such as 12.";
       return;
     }
-    shown = shownExercise(run, { seed: number, level: Number(level.value) as Level, units: units.value === "si" ? "si" : "us" });
+    shown = shownExercise(run, { seed: Number(seed.value), level: Number(level.value) as Level, units: units.value === "si" ? "si" : "us" });
     element("practice-problem", HTMLElement).textContent = shown.exercise.problem;
     element("practice-worked", HTMLElement).innerHTML = shown.key.text;
     element("practice-blank", HTMLElement).innerHTML = shown.sheet.text;
@@ -35,9 +33,13 @@ export function openPractice(section: HTMLElement, id: string | undefined): void
   };
 
   for (const control of [seed, level, units]) control.addEventListener("change", draw);
+  // Enter draws the number that was typed, not the next.
   element("practice-drawing", HTMLFormElement).addEventListener("submit", (event) => {
     event.preventDefault();
-    seed.value = String(Number(seed.value) + 1);
+    draw();
+  });
+  element("practice-next", HTMLButtonElement).addEventListener("click", () => {
+    if (isNumber(seed.value)) seed.value = String(Number(seed.value) + 1);
     draw();
   });
   element("practice-answering", HTMLFormElement).addEventListener("submit", (event) => {
@@ -47,8 +49,16 @@ export function openPractice(section: HTMLElement, id: string | undefined): void
   element("practice-print", HTMLButtonElement).addEventListener("click", () => {
     document.body.classList.add("prints-exercise");
     print();
+  });
+  // Not every browser waits in `print` until the paper is made.
+  addEventListener("afterprint", () => {
     document.body.classList.remove("prints-exercise");
   });
+}
+
+/** Whether a text is the number of an exercise. */
+function isNumber(text: string): boolean {
+  return /^\d{1,9}$/.test(text.trim());
 }
 
 /** What is said of an answer. */
